@@ -1,0 +1,98 @@
+import type { Correction, NewCorrection, NewReading, Reading } from '@/lib/schema/reading';
+
+/** What a reading stands for once every correction that names it has been heard. */
+export type Standing = {
+  id: string;
+  /** Place in the book; entries not in the book yet come after all others. */
+  seq: number;
+  pieceId: string;
+  featureId: string;
+  station: string;
+  direction: string;
+  gaugeId: string;
+  personId: string | null;
+  /** The value that counts, pm; not the first typed one where it was mistyped. */
+  valuePm: number;
+  unit: 'mm' | 'in';
+  /** The text that counts. */
+  text: string;
+  /** The text first typed, where a mistyped correction replaced it; otherwise null. */
+  firstText: string | null;
+  deviceTime: string;
+  state: 'counted' | 'held' | 'struck';
+  /** The slip it was suspected of when it was taken; stays named after it is settled. */
+  heldAs: NewReading['heldAs'];
+  /** The reason given with the last correction; empty where there was none. */
+  reason: string;
+};
+
+type AnyReading = Omit<Reading, 'jobId' | 'receivedAt' | 'deviceId'>;
+type AnyCorrection = NewCorrection & Pick<Correction, 'seq'>;
+
+/**
+ * Readings with their corrections applied, in the order of the book.
+ *
+ * Corrections are heard in the order of the book, whatever their clocks say; one that names a reading
+ * that is not here (it came first) is left for later. Nothing is dropped: a struck reading comes back
+ * as struck. Cost: O(readings + corrections), plus the sort.
+ */
+export function standing(
+  readings: readonly AnyReading[],
+  corrections: readonly AnyCorrection[],
+): Standing[] {
+  const byId = new Map<string, Standing>();
+  for (const reading of [...readings].sort((a, b) => a.seq - b.seq)) {
+    byId.set(reading.id, firstStanding(reading));
+  }
+  for (const correction of [...corrections].sort((a, b) => a.seq - b.seq)) {
+    const target = byId.get(correction.readingId);
+    if (target !== undefined) apply(correction, target);
+  }
+  return [...byId.values()];
+}
+
+function firstStanding(reading: AnyReading): Standing {
+  return {
+    id: reading.id,
+    seq: reading.seq,
+    pieceId: reading.pieceId,
+    featureId: reading.featureId,
+    station: reading.station,
+    direction: reading.direction,
+    gaugeId: reading.gaugeId,
+    personId: reading.personId,
+    valuePm: reading.valuePm,
+    unit: reading.unit,
+    text: reading.text,
+    firstText: null,
+    deviceTime: reading.deviceTime,
+    state: reading.heldAs === null ? 'counted' : 'held',
+    heldAs: reading.heldAs,
+    reason: '',
+  };
+}
+
+function apply(correction: AnyCorrection, target: Standing): void {
+  if (correction.reason !== '') target.reason = correction.reason;
+  switch (correction.kind) {
+    case 'void':
+      target.state = 'struck';
+      return;
+    case 'restore':
+    case 'count':
+      target.state = 'counted';
+      return;
+    case 'mistyped':
+      target.firstText ??= target.text;
+      target.text = correction.text ?? target.text;
+      target.unit = correction.unit ?? target.unit;
+      target.valuePm = correction.valuePm ?? target.valuePm;
+      target.state = 'counted';
+      return;
+    case 'move':
+      target.pieceId = correction.toPieceId ?? target.pieceId;
+      target.featureId = correction.toFeatureId ?? target.featureId;
+      target.station = correction.toStation ?? target.station;
+      target.direction = correction.toDirection ?? target.direction;
+  }
+}

@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import { Id, Instant, LengthPm, Name, thing } from './common';
+
+/** What an internal and an external feature must be to each other. Interference is a negative clearance. */
+export const fit = thing({
+  fixed: { jobId: Id, internalFeatureId: Id, externalFeatureId: Id },
+  fields: {
+    name: Name,
+    way: z.enum(['limits', 'classes', 'rule']).describe('How the clearance was said'),
+    classes: z.string().trim().max(16).nullable().describe('H7/g6, where the fit was said so'),
+    minPm: LengthPm,
+    maxPm: LengthPm,
+    aimPm: LengthPm,
+    governs: z
+      .enum(['extreme', 'mean'])
+      .describe('extreme: the smallest bore and the largest shaft decide; mean: the mean sizes do'),
+  },
+  made: {},
+});
+export type Fit = z.infer<typeof fit.Row>;
+
+/** Two pieces that belong together, or are kept apart, by a person's decision. */
+export const pair = thing({
+  fixed: { jobId: Id, fitId: Id, internalPieceId: Id, externalPieceId: Id },
+  fields: {
+    state: z.enum(['final', 'locked', 'left out', 'undone']),
+    mark: z.string().trim().max(24).describe('The pair mark both pieces carry'),
+    clearancePm: LengthPm.nullable().describe('As made, when it was made final'),
+    uncertaintyPm: LengthPm.min(0).nullable().describe('Expanded, when it was made final'),
+    decidedAt: Instant.nullable(),
+    personId: Id.nullable(),
+  },
+  made: {},
+});
+export type Pair = z.infer<typeof pair.Row>;
+
+/** One cut toward a target: what was asked for and what came off. All on diameter. */
+export const cut = thing({
+  fixed: {
+    jobId: Id,
+    pieceId: Id,
+    featureId: Id,
+    ordinal: z.int().min(1).max(1000),
+    lastReadingId: Id.nullable().describe(
+      'The last reading before the cut: up to it, readings tell the old size',
+    ),
+  },
+  fields: {
+    spring: z.boolean().describe('A spring pass asks for nothing'),
+    askedPm: LengthPm.min(0),
+    beforePm: LengthPm,
+    afterPm: LengthPm.nullable(),
+    tool: z.string().trim().max(120),
+  },
+  made: {},
+});
+export type Cut = z.infer<typeof cut.Row>;
