@@ -29,7 +29,7 @@ export const exampleGauges: Row<Gauge>[] = [
     kind: 'micrometer',
     unit: 'mm',
     resolutionPm: um,
-    uncertaintyPm: 400_000,
+    uncertaintyPm: 300_000,
     rangeLowPm: 0,
     rangeHighPm: 25 * mm,
     checkedOn: '2025-12-14',
@@ -41,7 +41,7 @@ export const exampleGauges: Row<Gauge>[] = [
     kind: 'bore gauge',
     unit: 'mm',
     resolutionPm: um,
-    uncertaintyPm: 400_000,
+    uncertaintyPm: 300_000,
     rangeLowPm: 10 * mm,
     rangeHighPm: 18 * mm + 500 * um,
     checkedOn: '2026-03-03',
@@ -314,7 +314,7 @@ const seats = [7006, 7009, 7004, 7018, 7008];
 const rods = [3998, 3998, 3997, 3999, 3998, 3998, 3997, 3998];
 const bushes = [1788, 1791];
 const webs = [-9, -8, -5, -3, -21, -20, -17, -16, -14, -11, -10];
-const slots = [3004, 3002, 3004, 3003, 3005, 3001, 3003, 3002];
+const slots = [3004, 3003, 3004, 3003, 3005, 3004, 3003, 3005];
 
 /** Every reading in the order it was taken; the last word of a held one is its slip. */
 function taken(): Taken[] {

@@ -44,6 +44,8 @@ export type FitView = {
   pairs: ChosenPair[];
   /** Pieces still to make, each to its partner's measured size. */
   toMake: Target[];
+  /** Pairs a person has left out, by `cellKey` of internal and external piece. */
+  leftOut: ReadonlySet<string>;
   /** Measured pieces that suit no free partner. */
   withoutPartner: string[];
 };
@@ -112,6 +114,7 @@ export function fitView(
     externals,
     pairs: all,
     toMake,
+    leftOut,
     withoutPartner,
   };
 }

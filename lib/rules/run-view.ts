@@ -6,7 +6,7 @@ import type { Run, RunEvent } from '@/lib/schema/run';
 import { cellKey, type Cells } from './cells';
 import { drawnLimits } from './feature-limits';
 import type { Size } from './size';
-import type { Limits } from './verdict';
+import { guardFactor, type Limits } from './verdict';
 
 /** One measured piece of a run, in the order made. */
 export type RunPoint = {
@@ -41,7 +41,7 @@ export type RunView = {
   offset: OffsetAdvice | null;
 };
 
-/** Two-sided confidence of bands and crossings, one-sided of the pieces left. */
+/** Two-sided confidence of the band that is drawn and of where it meets the limit. */
 const confidence = 0.95;
 
 const picoPerMilli = 1e9;
@@ -83,6 +83,9 @@ export function runView(
   const drift = driftOf(points, fresh, limits, feature.nominalPm);
   const lastMade = points.at(-1)?.piece.ordinal ?? 0;
   const ahead = drift?.kind === 'line' && drift.ahead.kind === 'meets' ? drift.ahead : null;
+  // Up to where the drawn band meets the limit: the words and the picture say the same piece.
+  const piecesLeft =
+    ahead === null ? null : Math.max(0, Math.floor(ahead.crossing.first) - lastMade);
   return {
     run,
     feature,
@@ -92,8 +95,16 @@ export function runView(
     limits,
     drift,
     nextPiece: pieces.find((piece) => piece.ordinal > lastMade) ?? null,
-    piecesLeft: ahead === null ? null : Math.max(0, ahead.piecesLeftWithConfidence),
-    offset: offsetAdvice(run, feature, limits, drift, lastMade),
+    piecesLeft,
+    offset: offsetAdvice(
+      run,
+      feature,
+      limits,
+      drift,
+      lastMade,
+      piecesLeft ?? 0,
+      points.at(-1)?.size.standardPm ?? 0,
+    ),
   };
 }
 
@@ -122,8 +133,9 @@ function driftOf(
 }
 
 /**
- * Restarts near the far limit, a margin of three scatters inside it, so that the longest stretch fits
- * before the next correction; rounded to whole divisions of the dial.
+ * Restarts near the far limit, inside it by three scatters of the pieces and the guard of one size, so
+ * that the longest stretch fits before the next correction; whole divisions of the dial, never one more
+ * than that.
  */
 function offsetAdvice(
   run: Run,
@@ -131,14 +143,16 @@ function offsetAdvice(
   limits: Limits,
   drift: Drift | null,
   lastMade: number,
+  piecesLeft: number,
+  standardPm: number,
 ): OffsetAdvice | null {
   if (drift?.kind !== 'line' || drift.ahead.kind !== 'meets') return null;
   const { ahead, scatterMm, line } = drift;
   const farPm = ahead.side === 'upper' ? limits.lowerPm : limits.upperPm;
   if (farPm === null) return null;
-  const marginPm = Math.max(3 * scatterMm * picoPerMilli, run.divisionPm);
+  const marginPm = 3 * scatterMm * picoPerMilli + guardFactor * standardPm;
   const restartPm = farPm + (ahead.side === 'upper' ? marginPm : -marginPm);
-  const afterOrdinal = lastMade + Math.max(0, ahead.piecesLeftWithConfidence);
+  const afterOrdinal = lastMade + piecesLeft;
   const wanted = restartOffset({
     interceptMm: line.intercept,
     slopeMmPerPiece: line.slope,

@@ -1,4 +1,4 @@
-import { tQuantile } from '@/lib/maths/distributions/t-quantile';
+import { studentTQuantile } from '@/lib/maths/distributions/student-t-quantile';
 import type { Pool } from './gauge-history';
 
 /** What is known of a gauge, pm. */
@@ -64,7 +64,7 @@ export function sizeOf(
     repeat === null || ofMeanPm === 0
       ? Infinity
       : Math.max(1, repeat.degrees * (standardPm / ofMeanPm) ** 4);
-  const factor = tQuantile((1 + coverage) / 2, Math.min(degrees, 1e6));
+  const factor = studentTQuantile((1 + coverage) / 2, Math.min(degrees, 1e6));
   return {
     valuePm: Math.round(origin + mean),
     standardPm,

@@ -1,4 +1,5 @@
 import type { Correction, NewCorrection, NewReading, Reading } from '@/lib/schema/reading';
+import { applyCorrection } from './apply-correction';
 
 /** What a reading stands for once every correction that names it has been heard. */
 export type Standing = {
@@ -13,6 +14,8 @@ export type Standing = {
   personId: string | null;
   /** The value that counts, pm; not the first typed one where it was mistyped. */
   valuePm: number;
+  /** The last place of the text that counts, pm. */
+  resolutionPm: number;
   unit: 'mm' | 'in';
   /** The text that counts. */
   text: string;
@@ -46,7 +49,7 @@ export function standing(
   }
   for (const correction of [...corrections].sort((a, b) => a.seq - b.seq)) {
     const target = byId.get(correction.readingId);
-    if (target !== undefined) apply(correction, target);
+    if (target !== undefined) byId.set(target.id, applyCorrection(correction, target));
   }
   return [...byId.values()];
 }
@@ -62,6 +65,7 @@ function firstStanding(reading: AnyReading): Standing {
     gaugeId: reading.gaugeId,
     personId: reading.personId,
     valuePm: reading.valuePm,
+    resolutionPm: reading.resolutionPm,
     unit: reading.unit,
     text: reading.text,
     firstText: null,
@@ -70,29 +74,4 @@ function firstStanding(reading: AnyReading): Standing {
     heldAs: reading.heldAs,
     reason: '',
   };
-}
-
-function apply(correction: AnyCorrection, target: Standing): void {
-  if (correction.reason !== '') target.reason = correction.reason;
-  switch (correction.kind) {
-    case 'void':
-      target.state = 'struck';
-      return;
-    case 'restore':
-    case 'count':
-      target.state = 'counted';
-      return;
-    case 'mistyped':
-      target.firstText ??= target.text;
-      target.text = correction.text ?? target.text;
-      target.unit = correction.unit ?? target.unit;
-      target.valuePm = correction.valuePm ?? target.valuePm;
-      target.state = 'counted';
-      return;
-    case 'move':
-      target.pieceId = correction.toPieceId ?? target.pieceId;
-      target.featureId = correction.toFeatureId ?? target.featureId;
-      target.station = correction.toStation ?? target.station;
-      target.direction = correction.toDirection ?? target.direction;
-  }
 }

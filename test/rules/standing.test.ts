@@ -10,7 +10,10 @@ describe('standing', () => {
   it('does not count a held reading until it is said to be right', () => {
     const held = readingOf(1, { heldAs: 'thimble turn' });
     expect(standing([held], [])[0]?.state).toBe('held');
-    const counted = standing([held], [correctionOf(1, { kind: 'count', reason: 'measured twice' })]);
+    const counted = standing(
+      [held],
+      [correctionOf(1, { kind: 'count', reason: 'measured twice' })],
+    );
     expect(counted[0]).toMatchObject({
       state: 'counted',
       heldAs: 'thimble turn',
@@ -48,7 +51,13 @@ describe('standing', () => {
 
   it('keeps the very first text when it was mistyped twice', () => {
     const first = correctionOf(1, { kind: 'mistyped', text: '2', unit: 'mm', valuePm: 2, seq: 10 });
-    const second = correctionOf(1, { kind: 'mistyped', text: '3', unit: 'mm', valuePm: 3, seq: 11 });
+    const second = correctionOf(1, {
+      kind: 'mistyped',
+      text: '3',
+      unit: 'mm',
+      valuePm: 3,
+      seq: 11,
+    });
     expect(standing([readingOf(1, { text: '1' })], [first, second])[0]).toMatchObject({
       text: '3',
       firstText: '1',

@@ -38,7 +38,9 @@ describe('verdictOf', () => {
       side: null,
       beyondPm: 0,
     });
-    expect(verdictOf(at(-50), { lowerPm: 10_000 * um, upperPm: null }, 'outside')?.state).toBe('out');
+    expect(verdictOf(at(-50), { lowerPm: 10_000 * um, upperPm: null }, 'outside')?.state).toBe(
+      'out',
+    );
   });
 
   it('says nothing where the drawing says nothing', () => {

@@ -1,0 +1,94 @@
+'use client';
+
+import { useState } from 'react';
+import { wantedWords } from '@/lib/text/fit-words';
+import { scaleWords } from '@/lib/text/scale';
+import { FitTable, FittedFitRules } from '../fit-rules/fit-rules';
+import { useJob } from '../job/job-provider';
+import { SheetFrame } from '../job/sheet-frame';
+import { LinkButton } from '../primitives/button';
+import { Choice } from '../primitives/choice';
+import { EmptyState } from '../primitives/empty-state';
+import { ClearanceMatrix } from './clearance-matrix';
+import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
+import { FitDetails } from './fit-details';
+import { PairList } from './pair-list';
+import { TargetCard } from './target-card';
+import { WantedForm } from './wanted-form';
+import styles from './fits.module.css';
+
+/** What to make the next piece to, and which goes with which, one fit at a time. */
+export function FitsSheet() {
+  const { view, chosen } = useJob();
+  const [fitId, setFitId] = useState<string | null>(null);
+  const [asked, setAsked] = useState<string | null>(null);
+  const fit = view.fits.find((candidate) => candidate.fit.id === fitId) ?? view.fits[0];
+  if (fit === undefined) {
+    return (
+      <SheetFrame current="Fits" number={3}>
+        <h1 className="unseen">Fits</h1>
+        <EmptyState sentence="No fits yet. Say which bore runs on which shaft, and how freely.">
+          <WantedForm fit={null} />
+        </EmptyState>
+      </SheetFrame>
+    );
+  }
+  const started = fit.toMake.find((target) => target.nowPm !== null);
+  const target = fit.toMake.find((one) => one.pieceId === asked) ?? started ?? fit.toMake[0];
+  const made = fit.pairs.filter((pair) => pair.state !== 'locked').length;
+  const rules = fitRulesOf(view, fit, chosen);
+  return (
+    <SheetFrame
+      current="Fits"
+      number={3}
+      left={[
+        { label: 'Sizes at', value: 'as read' },
+        { label: 'Rules drawn', value: scaleWords(timesFullSizeOf(rules)) },
+      ]}
+      right={[{ label: 'Pairs', value: `${made} of ${fit.internals.length} made` }]}
+    >
+      <div className={styles.head}>
+        <h1>{fit.fit.name}</h1>
+        <p className={styles.wanted}>
+          {wantedWords(fit.fit, chosen)} A plumb line is a pair at the aim; dashed is still to make.
+        </p>
+      </div>
+      {view.fits.length > 1 && (
+        <Choice
+          label="Fit shown"
+          name="fit"
+          value={fit.fit.id}
+          onChange={setFitId}
+          options={view.fits.map((one) => ({ value: one.fit.id, label: one.fit.name }))}
+        />
+      )}
+      <section className={styles.rules} aria-label="The two zones, to scale">
+        <FittedFitRules data={rules} />
+        <details className={styles.twin}>
+          <summary>The same in a table</summary>
+          <FitTable data={rules} />
+        </details>
+      </section>
+      <div className={styles.columns}>
+        <div className={styles.left}>
+          {target === undefined ? (
+            <section className={styles.card}>
+              <h2>Nothing left to make</h2>
+              <p className="t-sentence">
+                Every piece of this fit has a size. What has no partner is named under the table.
+              </p>
+              <LinkButton href={`/jobs/${fit.fit.jobId}/bench`}>To the bench</LinkButton>
+            </section>
+          ) : (
+            <TargetCard fit={fit} target={target} onAsk={setAsked} />
+          )}
+          <FitDetails fit={fit} />
+        </div>
+        <div className={styles.right}>
+          <ClearanceMatrix fit={fit} onAsk={setAsked} />
+          <PairList fit={fit} />
+        </div>
+      </div>
+    </SheetFrame>
+  );
+}

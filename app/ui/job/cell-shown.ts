@@ -1,0 +1,69 @@
+import type { Cell } from '@/lib/rules/cells';
+import type { JobView } from '@/lib/rules/job-view';
+import { guardFactor } from '@/lib/rules/verdict';
+import type { Feature } from '@/lib/schema/feature';
+import { shownLength, shownSize, type Shown } from '@/lib/text/shown-size';
+import type { StripData } from '../strip/strip-data';
+
+/** The resolution in which a cell is shown: of the gauge that told its size, else of the last reading's gauge. */
+export function resolutionOf(view: JobView, cell: Cell, feature: Feature): number {
+  const gaugeId = cell.size?.gaugeId ?? cell.readings.at(-1)?.gaugeId;
+  const gauge = gaugeId === undefined ? undefined : view.cells.gauges.get(gaugeId);
+  return gauge?.resolutionPm ?? coarseOf(feature);
+}
+
+/** A thousandth of a millimetre, or a ten-thousandth of an inch, where no gauge has been chosen yet. */
+function coarseOf(feature: Feature): number {
+  return feature.unit === 'mm' ? 1_000_000 : 2_540_000;
+}
+
+/** The figure of a cell: its size, else its last counted or held reading, else nothing. */
+export function figureOf(view: JobView, cell: Cell, feature: Feature, shown: Shown): string {
+  const resolutionPm = resolutionOf(view, cell, feature);
+  if (cell.size !== null) return shownSize(cell.size, resolutionPm, shown).value;
+  const last = cell.readings.filter((reading) => reading.state !== 'struck').at(-1);
+  return last === undefined ? '' : shownLength(last.valuePm, resolutionPm, shown);
+}
+
+/** What the size strip of a cell shows; dots are left to the caller who has room for them. */
+export function stripOf(view: JobView, cell: Cell, feature: Feature, shown: Shown): StripData {
+  const target = view.fits
+    .flatMap((fit) => fit.toMake)
+    .find((candidate) => candidate.pieceId === cell.pieceId);
+  const isTargeted =
+    target !== undefined &&
+    view.fits.some((fit) => fit.externalFeature.id === feature.id && fit.toMake.includes(target));
+  const standardPm = cell.size?.standardPm;
+  return {
+    unit: shown.unit,
+    decimal: shown.decimal,
+    resolutionPm: resolutionOf(view, cell, feature),
+    lowerPm: cell.limits.lowerPm,
+    upperPm: cell.limits.upperPm,
+    ...(standardPm === undefined ? {} : { guardPm: guardFactor * standardPm }),
+    aimPm: isTargeted ? target.targetPm : null,
+    live: isTargeted && target.nowPm !== null,
+    size:
+      cell.size === null
+        ? null
+        : {
+            valuePm: cell.size.valuePm,
+            expandedPm: cell.size.expandedPm,
+            state: cell.verdict?.state ?? null,
+          },
+  };
+}
+
+/** The state a verdict mark shows for a cell. */
+export function markStateOf(view: JobView, cell: Cell, feature: Feature) {
+  if (cell.readings.some((reading) => reading.state === 'held')) return 'held' as const;
+  if (cell.verdict !== null) {
+    return cell.verdict.state === 'to cut' ? ('to make' as const) : cell.verdict.state;
+  }
+  const waits = view.fits.some(
+    (fit) =>
+      fit.externalFeature.id === feature.id &&
+      fit.toMake.some((target) => target.pieceId === cell.pieceId),
+  );
+  return waits ? ('to make' as const) : ('none' as const);
+}

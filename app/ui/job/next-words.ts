@@ -1,0 +1,30 @@
+'use client';
+
+import { useMemo } from 'react';
+import type { JobView } from '@/lib/rules/job-view';
+import type { Shown } from '@/lib/text/shown-size';
+import { makeWords, measureWords } from '@/lib/text/step';
+import { resolutionOf } from './cell-shown';
+import { useJob } from './job-provider';
+
+/** What to do next on this job, in words; null when everything is measured. */
+export function useNextWords(): string | null {
+  const { view, chosen } = useJob();
+  return useMemo(() => nextWords(view, chosen), [view, chosen]);
+}
+
+/** The next step of a job in words. */
+export function nextWords(view: JobView, shown: Shown): string | null {
+  const { next } = view;
+  if (next === null) return null;
+  const markOf = (id: string) => view.sheet.pieces.find((piece) => piece.id === id)?.mark ?? '';
+  if (next.kind === 'measure') {
+    const feature = view.sheet.features.find((candidate) => candidate.id === next.featureId);
+    return measureWords(markOf(next.pieceId), feature?.name ?? '');
+  }
+  const { pieceId, partnerId, targetPm } = next.target;
+  const fit = view.fits.find((candidate) => candidate.fit.id === next.fitId)!;
+  const partner = view.cell(partnerId, fit.internalFeature.id);
+  const step = resolutionOf(view, partner, fit.internalFeature);
+  return makeWords(markOf(pieceId), targetPm, markOf(partnerId), step, shown);
+}

@@ -1,0 +1,37 @@
+import type { NewCorrection } from '@/lib/schema/reading';
+import type { Standing } from './standing';
+
+/** What one correction makes of the reading it names. Corrections are to be heard in the order of the book. */
+export function applyCorrection(
+  correction: Omit<NewCorrection, 'id' | 'readingId' | 'personId' | 'deviceTime' | 'deviceSeq'>,
+  target: Standing,
+): Standing {
+  const reason = correction.reason === '' ? target.reason : correction.reason;
+  switch (correction.kind) {
+    case 'void':
+      return { ...target, reason, state: 'struck' };
+    case 'restore':
+    case 'count':
+      return { ...target, reason, state: 'counted' };
+    case 'mistyped':
+      return {
+        ...target,
+        reason,
+        firstText: target.firstText ?? target.text,
+        text: correction.text ?? target.text,
+        unit: correction.unit ?? target.unit,
+        valuePm: correction.valuePm ?? target.valuePm,
+        resolutionPm: correction.resolutionPm ?? target.resolutionPm,
+        state: 'counted',
+      };
+    case 'move':
+      return {
+        ...target,
+        reason,
+        pieceId: correction.toPieceId ?? target.pieceId,
+        featureId: correction.toFeatureId ?? target.featureId,
+        station: correction.toStation ?? target.station,
+        direction: correction.toDirection ?? target.direction,
+      };
+  }
+}

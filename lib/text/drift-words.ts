@@ -1,0 +1,131 @@
+import { formatLength } from '@/lib/units/format-length';
+import type { Shown } from './shown-size';
+
+/** What is known of the drift of a run, as far as words need it. */
+export type DriftFacts = {
+  points: readonly unknown[];
+  piecesLeft: number | null;
+  pieces: readonly { mark: string; ordinal: number }[];
+  nextPiece: { mark: string; ordinal: number } | null;
+  drift:
+    | {
+        kind: 'line';
+        slopeMmPerPiece: number;
+        pieces: number;
+        ahead:
+          | { kind: 'no-drift' | 'no-limit' }
+          | {
+              kind: 'meets';
+              side: 'lower' | 'upper';
+              crossing: { first: number; best: number; last: number };
+            };
+      }
+    | { kind: 'too-little'; reason: 'too-few-pieces' | 'too-few-sizes'; pieces: number }
+    | null;
+};
+
+const pmPerMm = 1e9;
+
+/** The slope of a drift per piece, to four places in mm or five in inches: 0.0019. */
+export function slopeFigure(mmPerPiece: number, { unit, decimal }: Shown): string {
+  const decimals = unit === 'mm' ? 4 : 5;
+  return formatLength(Math.round(Math.abs(mmPerPiece) * pmPerMm), { unit, decimals, decimal });
+}
+
+/** A run in words: a line for the board, and a title with a sentence for its own sheet. */
+export function driftWords(
+  facts: DriftFacts,
+  shown: Shown,
+): { summary: string; title: string; says: string } {
+  const { drift, nextPiece, piecesLeft } = facts;
+  if (facts.points.length === 0) {
+    return {
+      summary: 'nothing measured yet',
+      title: 'Nothing measured yet',
+      says: 'Measure the first piece; the chart draws itself as you go.',
+    };
+  }
+  if (drift === null || drift.kind === 'too-little') return tooLittle(facts);
+  const grows = drift.slopeMmPerPiece > 0 ? 'growing' : 'shrinking';
+  const slope = `${grows} ${slopeFigure(drift.slopeMmPerPiece, shown)} a piece`;
+  if (drift.ahead.kind === 'no-drift') {
+    return {
+      summary: 'no drift that can be told from scatter',
+      title: 'Steady',
+      says: 'No drift that can be told from the scatter of the pieces. Leave the machine alone.',
+    };
+  }
+  if (drift.ahead.kind === 'no-limit' || piecesLeft === null) {
+    return { summary: slope, title: capital(slope), says: 'It moves away from the only limit.' };
+  }
+  if (nextPiece === null) {
+    return {
+      summary: slope,
+      title: 'The batch is made',
+      says: `It was ${slope}. Put the machine back before the next batch.`,
+    };
+  }
+  return {
+    summary: `${slope}; ${piecesLeft === 0 ? 'act now' : `${piecesLeft} more before the limit`}`,
+    ...advice(facts, piecesLeft, nextPiece),
+  };
+}
+
+function advice(
+  { pieces }: DriftFacts,
+  left: number,
+  next: { mark: string; ordinal: number },
+): { title: string; says: string } {
+  const markOf = (ordinal: number) => pieces.find((piece) => piece.ordinal === ordinal)?.mark;
+  const last = markOf(next.ordinal + left - 1);
+  const after = markOf(next.ordinal + left);
+  if (left === 0) {
+    return {
+      title: 'Act before the next piece',
+      says: `${next.mark} may not stay inside. Turn the insert, or put this in:`,
+    };
+  }
+  if (last === undefined || after === undefined) {
+    return {
+      title: 'The batch should stay inside',
+      says: `${next.mark} to ${pieces.at(-1)?.mark ?? 'the last'} should stay inside. Measure on.`,
+    };
+  }
+  const range = left === 1 ? `${next.mark} should` : `${next.mark} to ${last} should`;
+  return {
+    title: `${capital(countWord(left))} more, then act`,
+    says: `${range} stay inside. ${after} may not. After ${last}, turn the insert, or put this in:`,
+  };
+}
+
+function tooLittle({ points, drift }: DriftFacts): {
+  summary: string;
+  title: string;
+  says: string;
+} {
+  if (drift !== null && drift.kind === 'too-little' && drift.reason === 'too-few-sizes') {
+    return {
+      summary: `${points.length} measured, hardly any difference`,
+      title: 'Hardly any difference',
+      says: 'Fewer than three different sizes since the last event: the gauge is too coarse to show a drift. Here are the dots.',
+    };
+  }
+  const since = drift === null ? 0 : drift.pieces;
+  const count =
+    since === points.length ? countWord(since) : `${countWord(since)} since the last event`;
+  return {
+    summary: `${points.length} measured`,
+    title: 'Too few to draw a line',
+    says: `${capital(count)}: too few to draw a line through. Here are the dots.`,
+  };
+}
+
+/** Small numbers as a person says them. */
+export function countWord(count: number): string {
+  const words = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+  return words[count] ?? String(count);
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,29 @@
+/** What an API answer that was not a success says, as far as words need it. */
+type Problem = {
+  status: number;
+  code: string;
+  title: string;
+  errors: readonly { at: string; says: string }[];
+};
+
+/**
+ * What a person reads when the notebook did not take something: what happened, what is safe, what to do.
+ * Null stands for a fault nobody foresaw.
+ */
+export function problemWords(problem: Problem | null): string {
+  if (problem === null) {
+    return 'The notebook did not take this, and nothing was changed. Try it again.';
+  }
+  if (problem.status === 0) {
+    return 'The notebook does not answer. Nothing was changed; try again when it does.';
+  }
+  if (problem.status === 409) {
+    return 'Somebody changed this since you opened it. It now stands as they left it; change it again if you still want to.';
+  }
+  if (problem.status >= 500) {
+    return 'The notebook could not keep this, and nothing was changed. The reason is in its log.';
+  }
+  const first = problem.errors[0];
+  const reason = first === undefined ? problem.title : `${problem.title}: ${first.says}`;
+  return `${reason}. Nothing was changed.`;
+}

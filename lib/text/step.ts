@@ -1,0 +1,81 @@
+import type { Feature } from '@/lib/schema/feature';
+import { shownLength, type Shown } from './shown-size';
+
+/** The words of a decision, the mark it begins with set apart so that it can be set in the other face. */
+export type MarkedSentence = { mark: string; says: string };
+
+type CellDecision = {
+  kind: 'out' | 'unsure' | 'held';
+  mark: string;
+  featureName: string;
+  featureKind: Feature['kind'];
+  /** The size as shown; empty when there is none. */
+  size: string;
+  beyondPm: number;
+  side: 'top' | 'bottom' | null;
+  /** The limit it is near or beyond, pm; null where there is none. */
+  limitPm: number | null;
+  resolutionPm: number;
+};
+
+/** What a person has to decide about one feature of one piece. */
+export function cellDecisionWords(decision: CellDecision, shown: Shown): MarkedSentence {
+  const { kind, mark, beyondPm, side, limitPm, resolutionPm } = decision;
+  const name = decision.featureName.toLowerCase();
+  if (kind === 'held') {
+    return { mark, says: `${name}: a reading is held. Say whether it counts.` };
+  }
+  if (kind === 'unsure') {
+    const limit = limitPm === null ? 'its limit' : shownLength(limitPm, resolutionPm, shown);
+    return {
+      mark,
+      says: `${name} is ${decision.size}, too near ${limit} to say. Measure it again, finer.`,
+    };
+  }
+  const amount = shownLength(beyondPm, resolutionPm, shown);
+  const size = side === 'top' ? 'large' : 'small';
+  const remedy = internal(decision.featureKind)
+    ? 'Make its partner to suit, or sleeve it.'
+    : 'Find another partner for it, or make it again.';
+  return { mark, says: `${name} is ${amount} ${size}. ${remedy}` };
+}
+
+/** A measured piece that suits no free partner. */
+export function noPartnerWords(mark: string, fitName: string): MarkedSentence {
+  return { mark, says: `suits no free partner (${fitName}). Make a new one to it.` };
+}
+
+/** A final pair whose sizes are no longer what was recorded. */
+export function pairChangedWords(
+  marks: { internal: string; external: string },
+  recordedPm: number,
+  nowPm: number,
+  resolutionPm: number,
+  shown: Shown,
+): MarkedSentence {
+  const was = shownLength(recordedPm, resolutionPm, shown);
+  const is = shownLength(nowPm, resolutionPm, shown);
+  return {
+    mark: marks.external,
+    says: `in ${marks.internal} was recorded with ${was} clear; the readings now give ${is}.`,
+  };
+}
+
+/** What to do next, in one line. */
+export function makeWords(
+  mark: string,
+  targetPm: number,
+  partnerMark: string,
+  resolutionPm: number,
+  shown: Shown,
+): string {
+  return `Make ${mark} to ${shownLength(targetPm, resolutionPm, shown)}, for ${partnerMark}`;
+}
+
+export function measureWords(mark: string, featureName: string): string {
+  return `Measure ${mark}, ${featureName.toLowerCase()}`;
+}
+
+function internal(kind: Feature['kind']): boolean {
+  return kind === 'bore' || kind === 'slot' || kind === 'depth';
+}
