@@ -1,4 +1,5 @@
-import { parseLength, type ParsedLength } from '@/lib/units/parse-length';
+import type { ParsedLength } from '@/lib/units/parse-length';
+import { parseSigned } from './parse-signed';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
 
 export type WantedText = { min: string; max: string; aim: string };
@@ -19,25 +20,19 @@ export function parseClearance(
   text: WantedText,
   setting: { decimal: DecimalMark; unit: LengthUnit },
 ): WantedClearance {
-  const min = signed(text.min, setting);
+  const min = parseSigned(text.min, setting);
   if (min.kind !== 'length') return { kind: 'wrong', field: 'min', problem: min };
-  const max = signed(text.max, setting);
+  const max = parseSigned(text.max, setting);
   if (max.kind !== 'length') return { kind: 'wrong', field: 'max', problem: max };
   if (max.pm <= min.pm) return { kind: 'wrong', field: 'max', problem: 'order' };
   if (text.aim.trim() === '') {
     const aimPm = Math.round((min.pm + max.pm) / 2);
     return { kind: 'wanted', minPm: min.pm, maxPm: max.pm, aimPm };
   }
-  const aim = signed(text.aim, setting);
+  const aim = parseSigned(text.aim, setting);
   if (aim.kind !== 'length') return { kind: 'wrong', field: 'aim', problem: aim };
   if (aim.pm < min.pm || aim.pm > max.pm) {
     return { kind: 'wrong', field: 'aim', problem: 'aim outside' };
   }
   return { kind: 'wanted', minPm: min.pm, maxPm: max.pm, aimPm: aim.pm };
-}
-
-/** A clearance stands alone: its sign is its own and not a departure from a nominal. */
-function signed(text: string, setting: { decimal: DecimalMark; unit: LengthUnit }): ParsedLength {
-  // A nominal larger than any clearance makes the sign plain; `pm` is then the signed length itself.
-  return parseLength(text, { ...setting, nominalPm: 1_000_000_000_000_000 });
 }

@@ -107,8 +107,7 @@ describe('jobView of the example', () => {
     expect(run.nextPiece?.mark).toBe('W12');
     expect(run.piecesLeft).toBe(3);
     // A radius dial of 0.010 a division moves the diameter by 0.020 at a time.
-    expect(run.offset!.onDiameterPm % (20 * um)).toBe(0);
-    expect(run.offset!.onDiameterPm).toBeLessThan(0);
+    expect(run.offset!.onDiameterPm).toBe(-20 * um);
     expect(run.offset!.onDiameterPm).toBe(2 * run.offset!.onDialPm);
     expect(run.offset!.restartPm).toBeGreaterThan(run.limits.lowerPm!);
   });

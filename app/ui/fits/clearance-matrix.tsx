@@ -133,6 +133,6 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
   function words(clearance: Clearance): string {
     const { minPm: lowerPm, maxPm: upperPm } = fit.fit;
     const facts = { state: clearance.verdict, side: clearance.side, lowerPm, upperPm };
-    return verdictWords(facts, null, chosen);
+    return verdictWords(facts, { ...chosen, resolutionPm: null });
   }
 }

@@ -31,8 +31,7 @@ export function PairChoice({ fit, internal, external, onDone }: Props) {
   const beyondPm = Math.max(0, clearance.clearancePm - upperPm, lowerPm - clearance.clearancePm);
   const words = verdictWords(
     { state: clearance.verdict, side: clearance.side, beyondPm, lowerPm, upperPm },
-    null,
-    chosen,
+    { ...chosen, resolutionPm: null },
   );
   return (
     <div className={styles.choice} role="group" aria-label="This pair">

@@ -59,7 +59,7 @@ export function PairList({ fit }: { fit: FitView }) {
               </span>
               <span className={styles.pairVerdict}>
                 <VerdictMark state={pair.verdict} side={pair.side} />
-                {verdictWords(facts, null, chosen)}
+                {verdictWords(facts, { ...chosen, resolutionPm: null })}
               </span>
               {pair.state === 'final' ? (
                 <span className={styles.finalWords}>

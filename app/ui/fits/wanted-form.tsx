@@ -11,8 +11,7 @@ import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
 import { Choice } from '../primitives/choice';
-import { Field } from '../primitives/field';
-import { SelectField } from '../primitives/select-field';
+import { Field, SelectField } from '../primitives/field';
 import styles from './fits.module.css';
 
 type Props = {

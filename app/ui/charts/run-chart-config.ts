@@ -1,0 +1,101 @@
+import type { ChartConfiguration, ScatterDataPoint } from 'chart.js';
+import type { Palette } from './palette';
+import type { RunChartData } from './run-chart-data';
+import { runMarksPlugin } from './run-marks-plugin';
+
+/** How far the plot reaches beyond the limits and the band, as a share of its height. */
+const air = 0.08;
+
+/** Both ends of the upright scale, in steps from the nominal: limits, bars, and the line to the last piece. */
+export function heightRange(data: RunChartData): { min: number; max: number } {
+  const { points, lower, upper, line, batchEnd } = data;
+  const heights = [
+    ...points.flatMap(({ height, doubt }) => [height - doubt, height + doubt]),
+    ...[lower, upper].flatMap((limit) => (limit === null ? [] : [limit.height])),
+    ...(line ?? [])
+      .filter(({ ordinal }) => ordinal <= batchEnd + 0.5)
+      .flatMap(({ low, high }) => [low, high]),
+  ];
+  if (heights.length === 0) return { min: -1, max: 1 };
+  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  const pad = Math.max(1, (high - low) * air);
+  return { min: low - pad, max: high + pad };
+}
+
+/** The chart.js configuration of a run: pure data in, configuration out; nothing is drawn here. */
+export function runChartConfig(
+  data: RunChartData,
+  palette: Palette,
+): ChartConfiguration<'scatter', ScatterDataPoint[]> {
+  const { points, line, lastMade, batchEnd } = data;
+  const at = (list: RunChartData['points']) =>
+    list.map(({ ordinal, height }) => ({ x: ordinal, y: height }));
+  const piece = { pointRadius: 5.5, pointHoverRadius: 5.5, borderWidth: 2, clip: false as const };
+  const lineOf = (part: NonNullable<RunChartData['line']>) =>
+    part.map(({ ordinal, height }) => ({ x: ordinal, y: height }));
+  const plain = { showLine: true, pointRadius: 0, pointHoverRadius: 0, pointHitRadius: 0 };
+  const range = heightRange(data);
+  return {
+    type: 'scatter',
+    data: {
+      datasets: [
+        {
+          label: 'pieces before the last event',
+          data: at(points.filter(({ earlier, last }) => earlier && !last)),
+          ...piece,
+          backgroundColor: palette.sheet,
+          borderColor: palette.ink,
+        },
+        {
+          label: 'pieces',
+          data: at(points.filter(({ earlier, last }) => !earlier && !last)),
+          ...piece,
+          backgroundColor: palette.ink,
+          borderColor: palette.ink,
+        },
+        {
+          label: 'last piece',
+          data: at(points.filter(({ last }) => last)),
+          ...piece,
+          pointRadius: 7,
+          pointHoverRadius: 7,
+          backgroundColor: palette.blue,
+          borderColor: palette.blue,
+        },
+        {
+          label: 'drift line',
+          data: lineOf((line ?? []).filter(({ ordinal }) => ordinal <= lastMade)),
+          ...plain,
+          borderColor: palette.ink,
+          borderWidth: 2.5,
+        },
+        {
+          label: 'drift line, forecast',
+          data: lineOf((line ?? []).filter(({ ordinal }) => ordinal >= lastMade)),
+          ...plain,
+          borderColor: palette.ink,
+          borderWidth: 2.5,
+          borderDash: [9, 6],
+        },
+      ],
+    },
+    options: {
+      animation: false,
+      responsive: true,
+      maintainAspectRatio: false,
+      events: [],
+      layout: { padding: { left: 4, top: 8, right: 84, bottom: 60 } },
+      plugins: { legend: { display: false }, tooltip: { enabled: false } },
+      scales: {
+        x: {
+          type: 'linear',
+          min: 0.4,
+          max: Math.max(batchEnd, lastMade) + (line === null ? 0.6 : 1.6),
+          display: false,
+        },
+        y: { type: 'linear', ...range, display: false, afterFit: (scale) => (scale.width = 64) },
+      },
+    },
+    plugins: [runMarksPlugin(data, palette)],
+  };
+}

@@ -1,0 +1,124 @@
+import type { RunView } from '@/lib/rules/run-view';
+import { eventWords } from '@/lib/text/event-words';
+import { shownLength, type Shown } from '@/lib/text/shown-size';
+import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import { formatLength } from '@/lib/units/format-length';
+
+/** Steps of the chart's upright scale: a thousandth of a millimetre, a ten-thousandth of an inch. */
+export const chartStepPm = { mm: 1_000_000, in: 2_540_000 };
+
+/** Everything a run chart shows, as plain figures; heights in steps from the nominal. */
+export type RunChartData = {
+  /** "from 12.000, in 0.001 mm" */
+  heightTitle: string;
+  points: {
+    ordinal: number;
+    mark: string;
+    height: number;
+    /** Half-length of its bar: the expanded uncertainty. */
+    doubt: number;
+    earlier: boolean;
+    last: boolean;
+    /** "W11 11.990" */
+    label: string;
+  }[];
+  lower: { height: number; label: string } | null;
+  upper: { height: number; label: string } | null;
+  /** The line and its 95 % band of single pieces at whole and half ordinals; null without a drift. */
+  line: { ordinal: number; height: number; low: number; high: number }[] | null;
+  /** From here on the line is a forecast: it is dashed. */
+  lastMade: number;
+  /** The last piece of the batch. */
+  batchEnd: number;
+  crossing: { height: number; first: number; best: number; last: number; words: string } | null;
+  events: { ordinal: number; title: string; note: string }[];
+  /** Act after this piece; null when nothing has to be done. */
+  actAfter: number | null;
+};
+
+/** What the chart of a run shows. Pure; no point is made up, gaps in the pieces stay gaps. */
+export function runChartData(view: RunView, shown: Shown): RunChartData {
+  const stepPm = chartStepPm[shown.unit];
+  const { nominalPm } = view.feature;
+  const decimals = decimalsForResolution(stepPm, shown.unit);
+  const nominal = formatLength(nominalPm, { ...shown, decimals });
+  const step = formatLength(stepPm, { ...shown, decimals });
+  const heightOf = (pm: number) => (pm - nominalPm) / stepPm;
+  const mmToSteps = (mm: number) => (mm * 1e9) / stepPm;
+  const limit = (pm: number | null) =>
+    pm === null ? null : { height: heightOf(pm), label: formatLength(pm, { ...shown, decimals }) };
+
+  const lastMade = view.points.at(-1)?.piece.ordinal ?? 0;
+  const batchEnd = view.pieces.at(-1)?.ordinal ?? Math.max(1, lastMade);
+  const points = view.points.map(({ piece, size, earlier }) => ({
+    ordinal: piece.ordinal,
+    mark: piece.mark,
+    height: heightOf(size.valuePm),
+    doubt: size.expandedPm / stepPm,
+    earlier,
+    last: piece.ordinal === lastMade,
+    label: `${piece.mark} ${shownLength(size.valuePm, stepPm, shown)}`,
+  }));
+
+  const drift = view.drift?.kind === 'line' ? view.drift : null;
+  const ahead = drift?.ahead.kind === 'meets' ? drift.ahead : null;
+  const crossing =
+    ahead === null
+      ? null
+      : {
+          height: mmToSteps(ahead.limitMm),
+          first: ahead.crossing.first,
+          best: ahead.crossing.best,
+          last: ahead.crossing.last,
+          words: meetsWords(view, ahead.crossing),
+        };
+  const lineEnd = Math.max(batchEnd, Math.min(crossing?.last ?? 0, batchEnd * 2)) + 1;
+  const first = drift === null ? 0 : view.points[drift.firstIndex]!.piece.ordinal;
+  const line =
+    drift === null
+      ? null
+      : halves(first - 0.4, lineEnd, [lastMade]).map((ordinal) => {
+          const at = drift.bandAtMm(ordinal);
+          return {
+            ordinal,
+            height: mmToSteps(at.line),
+            low: mmToSteps(at.newReading.low),
+            high: mmToSteps(at.newReading.high),
+          };
+        });
+  return {
+    heightTitle: `from ${nominal}, in ${step} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
+    points,
+    lower: limit(view.limits.lowerPm),
+    upper: limit(view.limits.upperPm),
+    line,
+    lastMade,
+    batchEnd,
+    crossing: crossing !== null && crossing.first < lineEnd ? crossing : null,
+    events: view.events.map((event) => ({
+      ordinal: event.afterOrdinal + 0.5,
+      ...eventWords(event),
+    })),
+    actAfter:
+      view.piecesLeft !== null && view.nextPiece !== null && lastMade + view.piecesLeft < batchEnd
+        ? lastMade + view.piecesLeft
+        : null,
+  };
+}
+
+function meetsWords(view: RunView, { first, last }: { first: number; last: number }): string {
+  const markAt = (ordinal: number) =>
+    view.pieces.find((piece) => piece.ordinal === ordinal)?.mark ??
+    `${view.pieces[0]?.mark.replace(/\d+$/, '') ?? ''}${ordinal}`;
+  const [from, to] = [Math.floor(first) + 1, Math.ceil(last)];
+  return from >= to
+    ? `meets the limit at ${markAt(to)}`
+    : `meets the limit, ${markAt(from)} to ${markAt(to)}`;
+}
+
+/** Every half ordinal from one end to the other, the ends and the extra ones among them. */
+function halves(from: number, to: number, extra: readonly number[]): number[] {
+  const found = new Set([from, to, ...extra.filter((x) => x > from && x < to)]);
+  for (let x = Math.ceil(from * 2) / 2; x < to; x += 0.5) found.add(x);
+  return [...found].sort((a, b) => a - b);
+}

@@ -1,0 +1,39 @@
+import type { Verdict } from '@/lib/rules/verdict';
+import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
+
+/** Both sides of a fit with every measured piece, the pairs and what is to make. Lengths are whole pm. */
+export type FitRulesData = {
+  unit: LengthUnit;
+  decimal: DecimalMark;
+  /** Step of the gauge: no tick is finer. */
+  resolutionPm: number | null;
+  /** Clearance aimed at; the external rule is slid over by it. */
+  aimPm: number;
+  internal: FitRulesSide;
+  external: FitRulesSide;
+  ties: readonly FitTie[];
+  toMake: readonly FitToMake[];
+};
+
+export type FitRulesSide = {
+  /** The part, as a heading: "Liners". */
+  title: string;
+  /** What is measured of it: "bore". */
+  feature: string;
+  lowerPm: number | null;
+  upperPm: number | null;
+  pieces: readonly FitRulesPiece[];
+};
+
+export type FitRulesPiece = { mark: string; sizePm: number; expandedPm: number };
+
+/** A pair: both marks, their clearance (negative is interference) and the fit's verdict on it. */
+export type FitTie = {
+  internal: string;
+  external: string;
+  clearancePm: number;
+  state: Verdict['state'];
+};
+
+/** A piece still to make, to its partner. */
+export type FitToMake = { internal: string; external: string; targetPm: number };

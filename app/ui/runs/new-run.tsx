@@ -1,0 +1,83 @@
+'use client';
+
+import { useState } from 'react';
+import { uuidv7 } from '@/lib/outbox/ids';
+import { parseLength } from '@/lib/units/parse-length';
+import { lengthWords } from '@/lib/text/length-words';
+import { useJob } from '../job/job-provider';
+import { useThings } from '../job/use-things';
+import { Button } from '../primitives/button';
+import { Choice } from '../primitives/choice';
+import { Field, SelectField } from '../primitives/field';
+import styles from './runs.module.css';
+
+/** Starts the run of a feature: which one, and what the machine's dial counts. */
+export function NewRun() {
+  const { view, chosen } = useJob();
+  const { make, trouble, busy } = useThings();
+  const options = view.parts.flatMap(({ part, features }) =>
+    features
+      .filter((feature) => !view.runs.some((run) => run.feature.id === feature.id))
+      .map((feature) => ({
+        value: feature.id,
+        label: `${part.name}, ${feature.name.toLowerCase()}`,
+      })),
+  );
+  const [featureId, setFeatureId] = useState(options[0]?.value ?? '');
+  const [dial, setDial] = useState<'radius' | 'diameter'>('radius');
+  const [division, setDivision] = useState(chosen.unit === 'mm' ? `0${chosen.decimal}01` : '.001');
+  const [error, setError] = useState<string>();
+  if (options.length === 0) {
+    return <p className="t-sentence">Every feature of this job has its run.</p>;
+  }
+  return (
+    <form
+      className={styles.form}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <SelectField label="Feature" options={options} value={featureId} onChange={setFeatureId} />
+      <Choice
+        label="The slide's dial counts"
+        value={dial}
+        onChange={setDial}
+        options={[
+          { value: 'radius', label: 'Radius' },
+          { value: 'diameter', label: 'Diameter' },
+        ]}
+      />
+      <Field
+        label="One division of it"
+        hint={chosen.unit}
+        inputMode="decimal"
+        value={division}
+        onChange={(event) => setDivision(event.target.value)}
+        error={error}
+      />
+      <Button kind="main" type="submit" disabled={busy}>
+        Start the run
+      </Button>
+      {trouble !== null && (
+        <p role="alert" className={styles.trouble}>
+          {trouble}
+        </p>
+      )}
+    </form>
+  );
+
+  async function keep() {
+    const read = parseLength(division, { decimal: chosen.decimal, unit: chosen.unit });
+    if (read.kind !== 'length') return setError(lengthWords(read, division));
+    if (read.pm <= 0) return setError('One division is more than nothing.');
+    setError(undefined);
+    await make('run', {
+      id: uuidv7(),
+      jobId: view.sheet.job.id,
+      featureId,
+      dial,
+      divisionPm: read.pm,
+    });
+  }
+}

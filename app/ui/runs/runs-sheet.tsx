@@ -1,0 +1,93 @@
+'use client';
+
+import { useCallback, useMemo, useState } from 'react';
+import type { RunView } from '@/lib/rules/run-view';
+import { driftWords } from '@/lib/text/drift-words';
+import { runHeadWords, runSentence } from '@/lib/text/run-words';
+import { Chart } from '../charts/chart';
+import type { Palette } from '../charts/palette';
+import { runChartConfig } from '../charts/run-chart-config';
+import { runChartData } from '../charts/run-chart-data';
+import { useJob } from '../job/job-provider';
+import { SheetFrame } from '../job/sheet-frame';
+import { Choice } from '../primitives/choice';
+import { EmptyState } from '../primitives/empty-state';
+import { NewRun } from './new-run';
+import { RunSide } from './run-side';
+import { RunTable } from './run-table';
+import styles from './runs.module.css';
+
+/** The chart of a run, the drift line and its band, the limit it will reach, and what to do then. */
+export function RunsSheet() {
+  const { view } = useJob();
+  const [runId, setRunId] = useState<string | null>(null);
+  const run = view.runs.find((candidate) => candidate.run.id === runId) ?? view.runs[0];
+  if (run === undefined) {
+    return (
+      <SheetFrame current="Runs" number={5}>
+        <h1 className="unseen">Runs</h1>
+        <EmptyState sentence="No run yet. Say which feature is made one piece after another.">
+          <NewRun />
+        </EmptyState>
+      </SheetFrame>
+    );
+  }
+  return (
+    <SheetFrame
+      current="Runs"
+      number={5}
+      left={[{ label: 'Chart', value: 'single pieces, line since the last event' }]}
+    >
+      <RunHead run={run} />
+      {view.runs.length > 1 && (
+        <Choice
+          label="Run shown"
+          name="run"
+          value={run.run.id}
+          onChange={setRunId}
+          options={view.runs.map((one) => ({ value: one.run.id, label: nameOf(one) }))}
+        />
+      )}
+      <div className={styles.columns}>
+        <RunChart run={run} />
+        <RunSide run={run} />
+      </div>
+      <details className={styles.more}>
+        <summary>Another run</summary>
+        <NewRun />
+      </details>
+    </SheetFrame>
+  );
+
+  function nameOf(one: RunView): string {
+    const part = view.parts.find(({ part: candidate }) => candidate.id === one.feature.partId);
+    return `${part?.part.name ?? ''}, ${one.feature.name.toLowerCase()}`;
+  }
+
+  function RunHead({ run: one }: { run: RunView }) {
+    const { chosen } = useJob();
+    return (
+      <div className={styles.head}>
+        <h1>{nameOf(one)}</h1>
+        <p className={styles.remark}>{runHeadWords(one, chosen)}</p>
+      </div>
+    );
+  }
+}
+
+function RunChart({ run }: { run: RunView }) {
+  const { chosen } = useJob();
+  const data = useMemo(() => runChartData(run, chosen), [run, chosen]);
+  const config = useCallback((palette: Palette) => runChartConfig(data, palette), [data]);
+  const words = driftWords(run, chosen);
+  return (
+    <section className={styles.chart} aria-label="Run chart">
+      <p className={styles.remark}>{data.heightTitle}</p>
+      <Chart
+        title={runSentence(run, words, chosen)}
+        config={config}
+        table={<RunTable run={run} />}
+      />
+    </section>
+  );
+}

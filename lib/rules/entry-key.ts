@@ -1,0 +1,105 @@
+/** The parts of a key press that decide what it is for. */
+export type KeyPress = {
+  key: string;
+  ctrl: boolean;
+  alt: boolean;
+  meta: boolean;
+  shift: boolean;
+  /** Held down, so that the machine repeats it. */
+  repeat: boolean;
+  composing: boolean;
+};
+
+/** What the bench is doing when a key comes. */
+export type KeyState = {
+  /** Nothing stands in the entry line. */
+  isEmpty: boolean;
+  /** How many answers a question in the entry line has; 0 when nothing is asked. */
+  answers: number;
+  /** Single letters act; a person may switch that off. */
+  shortcuts: boolean;
+};
+
+export type KeyRole =
+  | { kind: 'type'; character: string }
+  | { kind: 'log' }
+  | { kind: 'rub out' }
+  | { kind: 'tab' }
+  | { kind: 'escape' }
+  | { kind: 'answer'; index: number }
+  | { kind: 'move'; along: 'stations' | 'directions' | 'plan'; by: 1 | -1 }
+  | { kind: 'cell'; by: 1 | -1 }
+  | { kind: 'void' }
+  | { kind: 'spring pass' }
+  | { kind: 'list keys' };
+
+/**
+ * What a key is for on the Bench, wherever the focus is; null where it is none of the Bench's business.
+ *
+ * Figures, signs, marks and, once something stands there, every printed character belong to the entry.
+ * Letters that cannot begin a length act while it is empty: V, N, P, S and ?. Arrows move over the
+ * station map while it is empty. A combination with Ctrl, Alt or Meta is never taken: gauges send
+ * Ctrl+A, and AltGr, which reports both, types characters. A key held down repeats only what it types.
+ */
+export function entryKey(press: KeyPress, state: KeyState): KeyRole | null {
+  const { key } = press;
+  const altGraph = press.ctrl && press.alt && [...key].length === 1;
+  if (press.composing || press.meta || ((press.ctrl || press.alt) && !altGraph)) return null;
+  if ([...key].length === 1) return ofCharacter(press, state);
+  if (press.repeat) return key === 'Backspace' ? { kind: 'rub out' } : null;
+  switch (key) {
+    case 'Enter':
+      return { kind: 'log' };
+    case 'Backspace':
+      return { kind: 'rub out' };
+    case 'Tab':
+      return press.shift ? null : { kind: 'tab' };
+    case 'Escape':
+      return { kind: 'escape' };
+    case 'PageDown':
+      return { kind: 'cell', by: 1 };
+    case 'PageUp':
+      return { kind: 'cell', by: -1 };
+    default:
+      return state.isEmpty ? (arrows[key] ?? null) : null;
+  }
+}
+
+function ofCharacter(press: KeyPress, state: KeyState): KeyRole | null {
+  const { key } = press;
+  if (state.answers > 0) {
+    const index = Number(key) - 1;
+    const isAnswer = Number.isInteger(index) && index >= 0 && index < state.answers;
+    if (isAnswer && key !== ' ') return press.repeat ? null : { kind: 'answer', index };
+  }
+  if (!state.isEmpty) return { kind: 'type', character: key };
+  if (beginsLength.test(key)) return { kind: 'type', character: key };
+  return state.shortcuts && !press.repeat ? letter(key, press.shift) : null;
+}
+
+/** Figures, both marks, signs, fractions in one character, and the unit some gauges send first. */
+const beginsLength = /[\d.,+\-\u2212\u2013\u00bc-\u00be\u2153-\u215e]/;
+
+const arrows: Record<string, KeyRole> = {
+  ArrowLeft: { kind: 'move', along: 'stations', by: -1 },
+  ArrowRight: { kind: 'move', along: 'stations', by: 1 },
+  ArrowUp: { kind: 'move', along: 'directions', by: -1 },
+  ArrowDown: { kind: 'move', along: 'directions', by: 1 },
+};
+
+function letter(key: string, shift: boolean): KeyRole | null {
+  switch (key.toLowerCase()) {
+    case 'v':
+      return { kind: 'void' };
+    case 'n':
+      return shift ? { kind: 'cell', by: 1 } : { kind: 'move', along: 'plan', by: 1 };
+    case 'p':
+      return shift ? { kind: 'cell', by: -1 } : { kind: 'move', along: 'plan', by: -1 };
+    case 's':
+      return { kind: 'spring pass' };
+    case '?':
+      return { kind: 'list keys' };
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,173 @@
+import type { SlipKind } from '@/lib/schema/reading';
+import { pmPerIn, pmPerMm } from '@/lib/units/picometres';
+import { expectedReading, type ExpectedReading } from './slips/expected-reading';
+import type { DoubtedReading, Elsewhere, SlipFacts } from './slips/slip-facts';
+import { oneFigureVariants, swappedVariants, type TypedVariant } from './slips/typed-variants';
+
+/** What a reading is suspected of, as data for a question. Lengths in pm. */
+export type Slip = {
+  kind: SlipKind;
+  /** What it would read without the slip; null where nothing explains it. */
+  insteadPm: number | null;
+  /** The turn or the line that was missed; null for the other slips. */
+  stepPm: number | null;
+  /** The end of the gauge's range it lies beyond; null where it lies within. */
+  stopsAtPm: number | null;
+  /** Whose size it is, for `wrong feature`. */
+  elsewhere: Elsewhere | null;
+  /** What it was held against; null where only the gauge's range speaks. */
+  expected: ExpectedReading | null;
+};
+
+/** A slip that only distance points to must be this many resolutions off, or beyond the whole band. */
+const farResolutions = 50;
+
+/**
+ * The slip a reading looks like, or null where nothing is odd about it.
+ *
+ * A reading is doubted when it lies outside what was expected of it by max(5 s, 4 resolutions), and
+ * named after the first fingerprint that brings it back within max(3 s, 2 resolutions): a turn of the
+ * thimble, a line of the sleeve, the other unit, the point, two figures swapped, half or double, another
+ * feature of the piece or its partner, one figure. The last two, and `far off` where nothing explains
+ * it, are asked only of a reading more than 50 resolutions and more than the band away from other
+ * readings. A reading beyond the gauge's own range is `far off` whatever was expected.
+ *
+ * A first reading is held against the limits; outside them on the side where metal can still come off it
+ * is stock, not a slip. Nothing is ever mended here: the answer is a question.
+ *
+ * Source: [formulas-32]. Cost: some seventy readings of a short text at most.
+ *
+ * @example
+ * slipOf({ text: '18.498', valuePm: 18_498_000_000, resolutionPm: 1_000_000 }, facts)
+ * // others at 17.999: { kind: 'thimble turn', insteadPm: 17_998_000_000, stepPm: 500_000_000, ... }
+ */
+export function slipOf(reading: DoubtedReading, facts: SlipFacts): Slip | null {
+  const expected = expectedReading(reading, facts);
+  const stopsAtPm = endOfRange(reading, facts);
+  if (expected !== null && isDoubted(reading, expected)) {
+    for (const fingerprint of fingerprints) {
+      const found = fingerprint(reading, facts, expected);
+      if (found !== null) return { ...plain, stopsAtPm, expected, ...found };
+    }
+    if (stopsAtPm === null && isFar(reading, facts, expected)) {
+      return { ...plain, kind: 'far off', expected };
+    }
+  }
+  return stopsAtPm === null ? null : { ...plain, kind: 'far off', stopsAtPm, expected };
+}
+
+const plain = { insteadPm: null, stepPm: null, stopsAtPm: null, elsewhere: null, expected: null };
+
+type Found = Partial<Slip> & { kind: SlipKind };
+type Fingerprint = (
+  reading: DoubtedReading,
+  facts: SlipFacts,
+  expected: ExpectedReading,
+) => Found | null;
+
+/** In the order in which they are believed. */
+const fingerprints: Fingerprint[] = [
+  (reading, facts, expected) => missedStep('thimble turn', reading, facts, expected),
+  (reading, facts, expected) => missedStep('sleeve line', reading, facts, expected),
+  (reading, _, expected) => factor('other unit', [25.4, 1 / 25.4], reading, expected),
+  (reading, _, expected) =>
+    factor('decimal point', [10, 100, 1 / 10, 1 / 100, 1 / 1000], reading, expected),
+  (reading, facts, expected) =>
+    variant('swapped figures', swappedVariants(reading.text, facts.setting), expected),
+  (reading, _, expected) => factor('half or double', [2, 1 / 2], reading, expected),
+  wrongFeature,
+  (reading, facts, expected) =>
+    isFar(reading, facts, expected)
+      ? variant('one figure', oneFigureVariants(reading.text, facts.setting), expected)
+      : null,
+];
+
+function isDoubted({ valuePm }: DoubtedReading, expected: ExpectedReading): boolean {
+  return valuePm < expected.calmLowPm || valuePm > expected.calmHighPm;
+}
+
+/** A whole turn or line more or less than expected, where the stretch is narrow enough to tell. */
+function missedStep(
+  kind: 'thimble turn' | 'sleeve line',
+  { valuePm }: DoubtedReading,
+  { gauge }: SlipFacts,
+  expected: ExpectedReading,
+): Found | null {
+  if (kind === 'thimble turn' && !hasThimble(gauge.kind)) return null;
+  const stepPm =
+    kind === 'thimble turn'
+      ? gauge.unit === 'mm'
+        ? pmPerMm / 2
+        : pmPerIn / 40
+      : gauge.unit === 'mm'
+        ? pmPerMm
+        : pmPerIn / 10;
+  if (expected.highPm - expected.lowPm > stepPm / 2) return null;
+  const insteadPm = [valuePm - stepPm, valuePm + stepPm].find((pm) => fits(pm, expected));
+  return insteadPm === undefined ? null : { kind, insteadPm, stepPm };
+}
+
+function hasThimble(kind: SlipFacts['gauge']['kind']): boolean {
+  return kind === 'micrometer' || kind === 'bore gauge' || kind === 'depth gauge';
+}
+
+/** Ratios are coarse: a first reading also fits where stock may still stand. */
+function factor(
+  kind: SlipKind,
+  factors: readonly number[],
+  { valuePm }: DoubtedReading,
+  expected: ExpectedReading,
+): Found | null {
+  const insteadPm = factors
+    .map((times) => Math.round(valuePm * times))
+    .find((pm) =>
+      expected.from === 'readings'
+        ? fits(pm, expected)
+        : pm >= expected.calmLowPm && pm <= expected.calmHighPm,
+    );
+  return insteadPm === undefined ? null : { kind, insteadPm };
+}
+
+function variant(
+  kind: SlipKind,
+  variants: readonly TypedVariant[],
+  expected: ExpectedReading,
+): Found | null {
+  const found = variants.find(({ valuePm }) => fits(valuePm, expected));
+  return found === undefined ? null : { kind, insteadPm: found.valuePm };
+}
+
+function wrongFeature(
+  reading: DoubtedReading,
+  facts: SlipFacts,
+  expected: ExpectedReading,
+): Found | null {
+  if (!isFar(reading, facts, expected)) return null;
+  const elsewhere = facts.elsewhere.find(({ lowPm, highPm }) =>
+    fits(reading.valuePm, { ...expected, lowPm, highPm }),
+  );
+  return elsewhere === undefined ? null : { kind: 'wrong feature', elsewhere };
+}
+
+function isFar(
+  { valuePm, resolutionPm }: DoubtedReading,
+  { gauge, limits }: SlipFacts,
+  expected: ExpectedReading,
+): boolean {
+  if (expected.from !== 'readings') return false;
+  const offPm = Math.max(expected.lowPm - valuePm, valuePm - expected.highPm);
+  const bandPm =
+    limits.lowerPm === null || limits.upperPm === null ? 0 : limits.upperPm - limits.lowerPm;
+  const stepPm = Math.max(gauge.resolutionPm, resolutionPm);
+  return offPm > Math.max(farResolutions * stepPm, bandPm);
+}
+
+function fits(pm: number, { lowPm, highPm, tolerancePm }: ExpectedReading): boolean {
+  return pm >= lowPm - tolerancePm && pm <= highPm + tolerancePm;
+}
+
+function endOfRange({ valuePm }: DoubtedReading, { gauge }: SlipFacts): number | null {
+  const { rangeLowPm, rangeHighPm } = gauge;
+  if (rangeHighPm !== null && valuePm > rangeHighPm) return rangeHighPm;
+  return rangeLowPm !== null && valuePm < rangeLowPm ? rangeLowPm : null;
+}
