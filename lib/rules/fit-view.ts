@@ -22,8 +22,7 @@ export type Clearance = {
   externalPieceId: string;
   clearancePm: number;
   standardPm: number;
-  verdict: Verdict['state'];
-  side: Verdict['side'];
+  verdict: Verdict;
 };
 
 export type ChosenPair = Clearance & {
@@ -125,14 +124,12 @@ export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): C
   const valuePm = internal.size.valuePm - external.size.valuePm;
   const standardPm = Math.hypot(internal.size.standardPm, external.size.standardPm);
   const limits = { lowerPm: fit.minPm, upperPm: fit.maxPm };
-  const verdict = verdictOf({ valuePm, standardPm }, limits, 'position')!;
   return {
     internalPieceId: internal.piece.id,
     externalPieceId: external.piece.id,
     clearancePm: valuePm,
     standardPm,
-    verdict: verdict.state,
-    side: verdict.side,
+    verdict: verdictOf({ valuePm, standardPm }, limits, 'position')!,
   };
 }
 
@@ -156,8 +153,7 @@ function decidedPairs(
       externalPieceId: external.piece.id,
       clearancePm: recordedPm,
       standardPm: (pair.uncertaintyPm ?? 0) / 2,
-      verdict: 'unsure',
-      side: null,
+      verdict: { state: 'unsure', side: null, beyondPm: 0, limitPm: null },
     };
     const changedSince = pair.state === 'final' && (now === null || now.clearancePm !== recordedPm);
     return [{ ...clearance, state: pair.state, pair, changedSince }];

@@ -14,6 +14,8 @@ export type Verdict = {
   side: 'top' | 'bottom' | null;
   /** How far beyond that limit, pm, never negative; 0 when it is not beyond. */
   beyondPm: number;
+  /** That limit, pm; null when it is clear of both. */
+  limitPm: number | null;
 };
 
 /** One-sided 95 % quantile of the normal distribution, as ISO 14253-1 guards with and look.md draws. */
@@ -36,16 +38,21 @@ export function verdictOf(
   const overTopPm = upperPm === null ? -Infinity : size.valuePm - upperPm;
   const underBottomPm = lowerPm === null ? -Infinity : lowerPm - size.valuePm;
   const side = overTopPm >= underBottomPm ? 'top' : 'bottom';
+  const limitPm = side === 'top' ? upperPm : lowerPm;
   const beyondPm = Math.max(overTopPm, underBottomPm);
 
   if (beyondPm > guardPm) {
     const state = metalLeftSide(kind) === side ? 'to cut' : 'out';
-    return { state, side, beyondPm };
+    return { state, side, beyondPm, limitPm };
   }
-  if (beyondPm > -guardPm) return { state: 'unsure', side, beyondPm: Math.max(0, beyondPm) };
+  if (beyondPm > -guardPm) {
+    return { state: 'unsure', side, beyondPm: Math.max(0, beyondPm), limitPm };
+  }
   const bandPm = lowerPm !== null && upperPm !== null ? upperPm - lowerPm : null;
-  if (bandPm !== null && -beyondPm < bandPm / 8) return { state: 'near', side, beyondPm: 0 };
-  return { state: 'inside', side: null, beyondPm: 0 };
+  if (bandPm !== null && -beyondPm < bandPm / 8) {
+    return { state: 'near', side, beyondPm: 0, limitPm };
+  }
+  return { state: 'inside', side: null, beyondPm: 0, limitPm: null };
 }
 
 /** The side on which a feature is while metal can still come off it: a shaft is large, a bore small. */

@@ -43,7 +43,7 @@ describe('jobView of the example', () => {
       markOf(p.internalPieceId),
       markOf(p.externalPieceId),
       Math.round(p.clearancePm / um),
-      p.verdict,
+      p.verdict.state,
     ]);
     expect(pairs).toEqual([
       ['L1', 'P1', 10, 'inside'],

@@ -24,7 +24,13 @@ describe('verdictOf', () => {
     ['a hair over, perfectly known', exact(16.001), 'out', 'top', 0.001],
   ])('says of a bore %s', (_, size, state, side, beyondUm) => {
     const verdict = verdictOf(size, limits, 'bore');
-    expect(verdict).toEqual({ state, side, beyondPm: Math.round(beyondUm * um) });
+    const limitPm = { top: limits.upperPm, bottom: limits.lowerPm };
+    expect(verdict).toEqual({
+      state,
+      side,
+      beyondPm: Math.round(beyondUm * um),
+      limitPm: side === null ? null : limitPm[side],
+    });
   });
 
   it('calls a shaft that is large still to cut and one that is small out', () => {
@@ -37,6 +43,7 @@ describe('verdictOf', () => {
       state: 'inside',
       side: null,
       beyondPm: 0,
+      limitPm: null,
     });
     expect(verdictOf(at(-50), { lowerPm: 10_000 * um, upperPm: null }, 'outside')?.state).toBe(
       'out',

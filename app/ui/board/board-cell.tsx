@@ -23,7 +23,7 @@ export function BoardCell({ piece, feature, picked }: Props) {
   const live = state === 'to make' && figure !== '';
   const word =
     cell.verdict !== null && state !== 'held'
-      ? verdictWords({ ...cell.verdict, ...cell.limits }, { ...chosen, resolutionPm })
+      ? verdictWords(cell.verdict, { ...chosen, resolutionPm })
       : state === 'held'
         ? 'held'
         : state === 'to make'

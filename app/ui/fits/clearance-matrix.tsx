@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import { clearanceOf, type Clearance, type FitPiece, type FitView } from '@/lib/rules/fit-view';
+import { clearanceOf, type FitPiece, type FitView } from '@/lib/rules/fit-view';
 import { clearanceSteps, stepWords } from '@/lib/text/fit-words';
 import { shownSize } from '@/lib/text/shown-size';
 import { verdictWords } from '@/lib/text/verdict';
@@ -114,25 +114,23 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
     const figure = clearanceSteps(clearance.clearancePm, chosen);
     const apart = fit.leftOut.has(`${ids[0]} ${ids[1]}`);
     return (
-      <td data-state={pair?.state ?? (apart ? 'left out' : clearance.verdict)}>
+      <td data-state={pair?.state ?? (apart ? 'left out' : clearance.verdict.state)}>
         <button type="button" onClick={() => setAsked({ internal, external })}>
           <span className={apart ? 'struck' : undefined}>{figure}</span>
-          {clearance.verdict !== 'out' && (
-            <VerdictMark state={clearance.verdict} side={clearance.side} word={words(clearance)} />
+          {clearance.verdict.state !== 'out' && (
+            <VerdictMark
+              state={clearance.verdict.state}
+              side={clearance.verdict.side}
+              word={verdictWords(clearance.verdict, { ...chosen, resolutionPm: null })}
+            />
           )}
           <span className="unseen">
-            {clearance.verdict === 'out' ? 'outside' : ''}
+            {clearance.verdict.state === 'out' ? 'outside' : ''}
             {pair === undefined ? '' : `, ${pair.state}`}
             {apart ? ', left out' : ''}
           </span>
         </button>
       </td>
     );
-  }
-
-  function words(clearance: Clearance): string {
-    const { minPm: lowerPm, maxPm: upperPm } = fit.fit;
-    const facts = { state: clearance.verdict, side: clearance.side, lowerPm, upperPm };
-    return verdictWords(facts, { ...chosen, resolutionPm: null });
   }
 }

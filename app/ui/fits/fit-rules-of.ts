@@ -36,7 +36,7 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
       internal: markOf(pair.internalPieceId),
       external: markOf(pair.externalPieceId),
       clearancePm: pair.clearancePm,
-      state: pair.verdict,
+      state: pair.verdict.state,
     })),
     toMake: fit.toMake.map(({ pieceId, partnerId, targetPm }) => ({
       internal: markOf(partnerId),

@@ -27,12 +27,7 @@ export function PairChoice({ fit, internal, external, onDone }: Props) {
   );
   const isFinal = pair?.state === 'final';
   const apart = fit.leftOut.has(cellKey(internal.piece.id, external.piece.id));
-  const { minPm: lowerPm, maxPm: upperPm } = fit.fit;
-  const beyondPm = Math.max(0, clearance.clearancePm - upperPm, lowerPm - clearance.clearancePm);
-  const words = verdictWords(
-    { state: clearance.verdict, side: clearance.side, beyondPm, lowerPm, upperPm },
-    { ...chosen, resolutionPm: null },
-  );
+  const words = verdictWords(clearance.verdict, { ...chosen, resolutionPm: null });
   return (
     <div className={styles.choice} role="group" aria-label="This pair">
       <p className="t-sentence">

@@ -44,9 +44,6 @@ export function PairList({ fit }: { fit: FitView }) {
         {fit.pairs.map((pair) => {
           const expandedPm = 2 * pair.standardPm;
           const clear = shownSize({ valuePm: pair.clearancePm, expandedPm }, step, chosen);
-          const { minPm: lowerPm, maxPm: upperPm } = fit.fit;
-          const beyondPm = Math.max(0, pair.clearancePm - upperPm, lowerPm - pair.clearancePm);
-          const facts = { state: pair.verdict, side: pair.side, beyondPm, lowerPm, upperPm };
           const internal = markOf(pair.internalPieceId);
           const external = markOf(pair.externalPieceId);
           return (
@@ -58,8 +55,8 @@ export function PairList({ fit }: { fit: FitView }) {
                 <b>{clear.value}</b> ± {clear.plusMinus}
               </span>
               <span className={styles.pairVerdict}>
-                <VerdictMark state={pair.verdict} side={pair.side} />
-                {verdictWords(facts, { ...chosen, resolutionPm: null })}
+                <VerdictMark state={pair.verdict.state} side={pair.verdict.side} />
+                {verdictWords(pair.verdict, { ...chosen, resolutionPm: null })}
               </span>
               {pair.state === 'final' ? (
                 <span className={styles.finalWords}>

@@ -36,10 +36,7 @@ export function RunTable({ run }: { run: RunView }) {
               <td>
                 {cell.verdict === null
                   ? ''
-                  : verdictWords(
-                      { ...cell.verdict, ...cell.limits },
-                      { ...chosen, resolutionPm: step },
-                    )}
+                  : verdictWords(cell.verdict, { ...chosen, resolutionPm: step })}
               </td>
               <td>
                 {after
