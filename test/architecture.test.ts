@@ -15,12 +15,14 @@ const mayImport: Record<string, string[]> = {
   'lib/command': [],
   'app/ui': ['lib/maths', 'lib/units', 'lib/schema', 'lib/rules', 'lib/text', 'lib/outbox'],
   app: ['app/ui', 'lib'],
+  'app/api': ['app/api', 'lib', 'seed'],
+  seed: ['lib/schema', 'lib/store'],
 };
 const folders = Object.keys(mayImport).sort((a, b) => b.length - a.length);
 const folderOf = (file: string) => folders.find((folder) => file.startsWith(`${folder}/`));
 
 it('lets every import follow an arrow', () => {
-  const broken = [...sources('lib'), ...sources('app')].flatMap((file) => {
+  const broken = [...sources('lib'), ...sources('app'), ...sources('seed')].flatMap((file) => {
     const home = folderOf(file);
     if (home === undefined) return [`${file} is in no folder that has a line in mayImport`];
     return imports(file)

@@ -33,7 +33,8 @@ const farResolutions = 50;
  * readings. A reading beyond the gauge's own range is `far off` whatever was expected.
  *
  * A first reading is held against the limits; outside them on the side where metal can still come off it
- * is stock, not a slip. Nothing is ever mended here: the answer is a question.
+ * is stock, not a slip, and a size that is only out is not doubted for a swap of figures that would put
+ * it right. Nothing is ever mended here: the answer is a question.
  *
  * Source: [formulas-32]. Cost: some seventy readings of a short text at most.
  *
@@ -73,7 +74,9 @@ const fingerprints: Fingerprint[] = [
   (reading, _, expected) =>
     factor('decimal point', [10, 100, 1 / 10, 1 / 100, 1 / 1000], reading, expected),
   (reading, facts, expected) =>
-    variant('swapped figures', swappedVariants(reading.text, facts.setting), expected),
+    expected.from === 'readings'
+      ? variant('swapped figures', swappedVariants(reading.text, facts.setting), expected)
+      : null,
   (reading, _, expected) => factor('half or double', [2, 1 / 2], reading, expected),
   wrongFeature,
   (reading, facts, expected) =>
@@ -111,6 +114,10 @@ function hasThimble(kind: SlipFacts['gauge']['kind']): boolean {
   return kind === 'micrometer' || kind === 'bore gauge' || kind === 'depth gauge';
 }
 
+/** A first reading is off by a ratio only when it is this far from its limits; nearer, it is only out. */
+const ratioBelow = 0.7;
+const ratioAbove = 1.4;
+
 /** Ratios are coarse: a first reading also fits where stock may still stand. */
 function factor(
   kind: SlipKind,
@@ -118,6 +125,10 @@ function factor(
   { valuePm }: DoubtedReading,
   expected: ExpectedReading,
 ): Found | null {
+  const { from, lowPm, highPm, calmHighPm } = expected;
+  const isRatio =
+    valuePm < ratioBelow * lowPm || valuePm > Math.max(ratioAbove * highPm, calmHighPm);
+  if (from !== 'readings' && !isRatio) return null;
   const insteadPm = factors
     .map((times) => Math.round(valuePm * times))
     .find((pm) =>

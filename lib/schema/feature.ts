@@ -1,19 +1,8 @@
 import { z } from 'zod';
+import { featureKinds } from './feature-kinds';
 import { Id, LengthPm, Name, PositivePm, ShortText, thing, Unit } from './common';
 
-export const FeatureKind = z.enum([
-  'bore',
-  'slot',
-  'outside',
-  'width',
-  'length',
-  'depth',
-  'step',
-  'position',
-  'roundness',
-  'run-out',
-  'straightness',
-]);
+export const FeatureKind = z.enum(featureKinds);
 export type FeatureKind = z.infer<typeof FeatureKind>;
 
 /** The names of stations or directions: at least one, no two alike. */

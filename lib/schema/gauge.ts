@@ -1,16 +1,8 @@
 import { z } from 'zod';
+import { gaugeKinds } from './gauge-kinds';
 import { LengthPm, LongText, Name, PositivePm, thing, Unit } from './common';
 
-export const GaugeKind = z.enum([
-  'micrometer',
-  'caliper',
-  'bore gauge',
-  'depth gauge',
-  'height gauge',
-  'dial gauge',
-  'plug gauge',
-  'other',
-]);
+export const GaugeKind = z.enum(gaugeKinds);
 export type GaugeKind = z.infer<typeof GaugeKind>;
 
 /** Any measuring instrument. */

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { boardSummary } from './board-summary';
 import { DrawingPanel } from '../drawing/drawing-panel';
 import { useJob } from '../job/job-provider';
-import { useNextWords } from '../job/next-words';
+import { nextWords } from '../job/next-words';
 import { SheetFrame } from '../job/sheet-frame';
 import { DecidePanel } from './decide-panel';
 import { DeparturePanel } from './departure-panel';
@@ -15,7 +15,7 @@ import styles from './board.module.css';
 export function BoardSheet() {
   const { view, chosen } = useJob();
   const [turned, setTurned] = useState<ReadonlySet<string>>(new Set());
-  const next = useNextWords();
+  const next = nextWords(view, chosen);
   const { job, departures } = view.sheet;
   const drawing = [job.drawing, job.revision === '' ? '' : `revision ${job.revision}`];
   const turn = (partId: string) => {

@@ -1,13 +1,15 @@
 'use client';
 
 import { countWord } from '@/lib/text/drift-words';
-import { useDecisions } from '../job/decision-words';
+import { decisionWords } from '../job/decision-words';
+import { useJob } from '../job/job-provider';
 import { Panel } from '../primitives/panel';
 import styles from './board.module.css';
 
 /** What only a person can settle, each with its mark first. Not there when nothing waits. */
 export function DecidePanel() {
-  const decisions = useDecisions();
+  const { view, chosen } = useJob();
+  const decisions = decisionWords(view, chosen);
   if (decisions.length === 0) return null;
   const count = countWord(decisions.length);
   const title =

@@ -42,6 +42,7 @@ export function fitRulesScale(
       pxPerPm: widthPx / (toPm - fromPm),
       longestPm: toPm,
       numeralPx,
+      numeralGapPx: 56,
     });
   let ladder = ladderOf();
   for (let round = 0; round < 3; round += 1) {

@@ -24,22 +24,22 @@ export function FittedFitRules({
   const shown = pairs[Math.min(pair, pairs.length - 1)];
   if (width >= onePairBelowPx || shown === undefined) {
     return (
-      <div ref={box}>
+      <div ref={box} className={styles.fitted}>
         <FitRules data={data} width={width} />
       </div>
     );
   }
   const at = pairs.indexOf(shown);
   return (
-    <div ref={box}>
+    <div ref={box} className={styles.fitted}>
       <FitRules data={data} width={width} onlyPair={at} />
       <div className={styles.steps}>
         <Button onClick={() => setPair(at - 1)} disabled={at === 0}>
           Pair before
         </Button>
-        <span className={styles.which} role="status">
+        <output className={styles.which}>
           {shown.internal} with {shown.external}, {at + 1} of {pairs.length}
-        </span>
+        </output>
         <Button onClick={() => setPair(at + 1)} disabled={at === pairs.length - 1}>
           Next pair
         </Button>

@@ -9,17 +9,17 @@ const besidePx = 8;
 
 /**
  * The clearance beside each tie: on the right at half height, else on the left, else higher or lower, so that
- * it touches no tie and no other figure. Null where there is no room at all: the table still says it.
+ * it touches no tie and no other figure; `padPx` is the room of a box about it. Null where there is no room at all: the table still says it.
  */
 export function tieLabels(
-  ties: readonly { text: string; line: Segment }[],
+  ties: readonly { text: string; line: Segment; padPx: number }[],
   area: { fromPx: number; toPx: number; sizePx: number },
 ): (TieLabel | null)[] {
   const lines = ties.map(({ line }) => line);
   const placed: Box[] = [];
-  return ties.map(({ text, line }) => {
-    const width = textWidth({ text, sizePx: area.sizePx });
-    const height = area.sizePx;
+  return ties.map(({ text, line, padPx }) => {
+    const width = textWidth({ text, sizePx: area.sizePx }) + 2 * padPx;
+    const height = area.sizePx + padPx;
     const box = shares
       .flatMap((share) => {
         const x = line.x1 + share * (line.x2 - line.x1);

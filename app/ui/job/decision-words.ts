@@ -1,6 +1,3 @@
-'use client';
-
-import { useMemo } from 'react';
 import type { Decision } from '@/lib/rules/decisions';
 import type { JobView } from '@/lib/rules/job-view';
 import type { Shown } from '@/lib/text/shown-size';
@@ -11,13 +8,6 @@ import {
   type MarkedSentence,
 } from '@/lib/text/step';
 import { figureOf, resolutionOf } from './cell-shown';
-import { useJob } from './job-provider';
-
-/** Everything to decide on this job, in words. */
-export function useDecisions(): (MarkedSentence & { key: string })[] {
-  const { view, chosen } = useJob();
-  return useMemo(() => decisionWords(view, chosen), [view, chosen]);
-}
 
 /** The decisions of a job in words, in the order of the board. */
 export function decisionWords(view: JobView, shown: Shown): (MarkedSentence & { key: string })[] {

@@ -1,17 +1,7 @@
-'use client';
-
-import { useMemo } from 'react';
 import type { JobView } from '@/lib/rules/job-view';
 import type { Shown } from '@/lib/text/shown-size';
 import { makeWords, measureWords } from '@/lib/text/step';
 import { resolutionOf } from './cell-shown';
-import { useJob } from './job-provider';
-
-/** What to do next on this job, in words; null when everything is measured. */
-export function useNextWords(): string | null {
-  const { view, chosen } = useJob();
-  return useMemo(() => nextWords(view, chosen), [view, chosen]);
-}
 
 /** The next step of a job in words. */
 export function nextWords(view: JobView, shown: Shown): string | null {

@@ -6,7 +6,7 @@ import { ProgressRule } from '../primitives/progress-rule';
 import { jobIndex, SheetHead } from '../primitives/sheet-head';
 import { TitleBlock, type BlockCell } from '../primitives/title-block';
 import { useJob } from './job-provider';
-import { useKept } from './kept';
+import { Kept } from './kept';
 import styles from './sheet-frame.module.css';
 
 type Props = {
@@ -23,7 +23,6 @@ export function SheetFrame({ current, number, left = [], right = [], children }:
   const { view, chosen } = useJob();
   const { job } = view.sheet;
   const by = view.sheet.people.find((person) => person.id === chosen.personId);
-  const kept = useKept();
   return (
     <div className={styles.page}>
       <SheetHead job={{ name: job.name }} index={jobIndex(job.id)} current={current} />
@@ -38,7 +37,7 @@ export function SheetFrame({ current, number, left = [], right = [], children }:
         right={[
           ...right,
           ...(by === undefined ? [] : [{ label: 'By', value: by.name }]),
-          { label: 'Kept on this machine', value: kept },
+          { label: 'Kept on this machine', value: <Kept /> },
         ]}
       />
     </div>

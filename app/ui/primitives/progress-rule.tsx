@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react';
 import styles from './progress-rule.module.css';
 
 type Props = {
@@ -32,9 +33,9 @@ export function ProgressRule({ made, of, things = 'pieces' }: Props) {
       </svg>
       <span
         className={styles.words}
-        style={
-          share > 60 ? { right: `calc(${100 - share}% + 7px)` } : { left: `calc(${share}% + 7px)` }
-        }
+        data-before-on-phone={share > 60}
+        data-before={share > 85}
+        style={{ '--share': `${share}%` } as CSSProperties}
         aria-hidden
       >
         {words}

@@ -2,8 +2,10 @@ import { offStripWords } from '@/lib/text/strip-labels';
 import { formatLength } from '@/lib/units/format-length';
 import type { Drawing, Shapes } from './large-drawing';
 import { about, tooClose, without, type Stretch } from './stretch';
+import type { StripData } from './strip-data';
 import { notch, offPlate, tickLengths, touchPx } from './strip-metrics';
 import type { StripRole } from './strip-role';
+import type { StripScale } from './strip-scale';
 import { textWidth } from './text-width';
 
 /** No ticks on the far side of a break: from there on the baseline is not to scale. */
@@ -105,16 +107,28 @@ export function numeralShapes({
     taken.push({ from: widthPx - widthOf(data.unit), to: widthPx });
   }
 
+  for (const { text, from, to } of numerals(data, scale, widthOf)) {
+    if (taken.some((other) => tooClose({ from, to }, other, touchPx))) continue;
+    taken.push({ from, to });
+    shapes.push({ kind: 'text', role: 'numeral', x: (from + to) / 2, y, anchor: 'middle', text });
+  }
+  return shapes;
+}
+
+/** The numerals of a scale, from left to right; one that would stick out at the left end moves in, and gives way. */
+function numerals(
+  data: StripData,
+  scale: StripScale,
+  widthOf: (text: string) => number,
+): (Stretch & { text: string })[] {
   const { majorPm, decimals } = scale.ladder;
+  const all: (Stretch & { text: string })[] = [];
   const firstPm = Math.ceil(scale.span.fromPm / majorPm) * majorPm;
   for (let pm = firstPm; pm <= scale.span.toPm; pm += majorPm) {
     const text = formatLength(pm, { unit: data.unit, decimals, decimal: data.decimal });
-    const width = widthOf(text);
-    const from = Math.max(0, scale.xOf(pm) - width / 2);
-    const stretch = { from, to: from + width };
-    if (taken.some((other) => tooClose(stretch, other, touchPx))) continue;
-    taken.push(stretch);
-    shapes.push({ kind: 'text', role: 'numeral', x: from + width / 2, y, anchor: 'middle', text });
+    all.push({ text, ...about(scale.xOf(pm), widthOf(text)) });
   }
-  return shapes;
+  const [first, ...rest] = all;
+  if (first === undefined || first.from >= 0) return all;
+  return [...rest, { text: first.text, from: 0, to: first.to - first.from }];
 }

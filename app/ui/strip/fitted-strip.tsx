@@ -4,6 +4,7 @@ import { useRef } from 'react';
 import { SizeStrip } from './size-strip';
 import type { StripData } from './strip-data';
 import { largeLeastWidthPx, tabletFromPx, type StripSizeName } from './strip-metrics';
+import styles from './strip.module.css';
 import { useWidth } from './use-width';
 
 type Props = {
@@ -22,7 +23,7 @@ export function FittedStrip({ data, name, size, firstWidth = 328 }: Props) {
   const form = size ?? (width >= tabletFromPx ? 'large-tablet' : 'large-phone');
   const isLarge = form === 'large-tablet' || form === 'large-phone';
   return (
-    <div ref={box}>
+    <div ref={box} className={styles.fitted}>
       <SizeStrip
         data={data}
         size={form}

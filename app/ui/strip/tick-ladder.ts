@@ -19,10 +19,12 @@ export type TickQuestion = {
   /** The length with the longest numeral, pm. */
   longestPm: number;
   numeralPx: number;
+  /** Least clear space between numerals, px; 24 where it is not said. */
+  numeralGapPx?: number;
 };
 
 const minorLeastPx = 8;
-const numeralGapPx = 24;
+const usualNumeralGapPx = 24;
 
 /**
  * The steps of a scale: 1, 2 or 5 times a power of ten of the shown unit.
@@ -32,7 +34,7 @@ const numeralGapPx = 24;
  * Numerals have the decimals of the major step, and at least the gauge's when the minor is its resolution.
  */
 export function tickLadder(question: TickQuestion): TickLadder {
-  const { unit, resolutionPm, pxPerPm } = question;
+  const { unit, resolutionPm, pxPerPm, numeralGapPx = usualNumeralGapPx } = question;
   const ladder = steps(unit);
   const minor =
     ladder.find(({ pm }) => pm * pxPerPm >= minorLeastPx && pm >= (resolutionPm ?? 0)) ??

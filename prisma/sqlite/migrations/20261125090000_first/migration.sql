@@ -239,7 +239,7 @@ CREATE TABLE "Reading" (
 CREATE TABLE "Correction" (
     "seq" INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL,
-    "jobId" TEXT NOT NULL,
+    "jobId" TEXT,
     "readingId" TEXT NOT NULL,
     "kind" TEXT NOT NULL,
     "reason" TEXT NOT NULL,
@@ -273,7 +273,7 @@ CREATE TABLE "ChangeLog" (
 
 CREATE UNIQUE INDEX "Reading_id_key" ON "Reading"("id");
 
-CREATE INDEX "Reading_jobId_idx" ON "Reading"("jobId");
+CREATE INDEX "Reading_jobId_pieceId_idx" ON "Reading"("jobId", "pieceId");
 
 CREATE INDEX "Reading_gaugeId_idx" ON "Reading"("gaugeId");
 

@@ -1,0 +1,180 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import type { Cell } from '@/lib/rules/cells';
+import { entryCell } from '@/lib/rules/entry-cell';
+import { entryNext, type PlanStanding } from '@/lib/rules/entry-next';
+import type { EntryCell } from '@/lib/rules/entry-order';
+import { entryPartner, type EntryPartner } from '@/lib/rules/entry-partner';
+import type { Place } from '@/lib/rules/entry-plan';
+import { entrySlipFacts } from '@/lib/rules/entry-slip-facts';
+import type { JobView } from '@/lib/rules/job-view';
+import { slipOf, type Slip } from '@/lib/rules/slip';
+import type { SlipFacts } from '@/lib/rules/slips/slip-facts';
+import type { Standing } from '@/lib/rules/standing';
+import type { Feature } from '@/lib/schema/feature';
+import type { Gauge } from '@/lib/schema/gauge';
+import type { Part, Piece } from '@/lib/schema/part';
+import type { LengthUnit } from '@/lib/units/picometres';
+import { useJob, type Chosen } from '../job/job-provider';
+import { useFresh, type FreshList } from './use-fresh';
+import { useMemory } from './use-memory';
+import { useWhere, type Asked, type Where } from './use-where';
+
+/** All that the Bench shows of one feature on one piece, and where it goes from there. */
+export type Bench = {
+  view: JobView;
+  chosen: Chosen;
+  where: Where;
+  fresh: FreshList;
+  part: Part;
+  piece: Piece;
+  feature: Feature;
+  /** As it stands with what was just entered. */
+  cell: Cell;
+  plan: PlanStanding;
+  /** Where the next reading goes: the place picked by hand, else the plan's; null when all are taken. */
+  next: Place | null;
+  pick: (place: Place | null) => void;
+  /** The reading taken last, whatever became of it. */
+  last: Standing | null;
+  /** The held reading that is asked about. */
+  held: Standing | null;
+  gauge: Gauge | null;
+  chooseGauge: (id: string) => void;
+  /** What a figure without a unit is in. */
+  unit: LengthUnit;
+  setUnit: (unit: LengthUnit) => void;
+  partner: EntryPartner | null;
+  /** The step in which sizes of this cell are shown. */
+  resolutionPm: number;
+  /** The next piece or feature that still has something to read. */
+  nextCell: EntryCell | null;
+  /** What a reading with this gauge is held against. */
+  slipFacts: (gauge: Gauge, unit: LengthUnit, exceptId?: string) => SlipFacts;
+  /** What a held reading is suspected of. */
+  slipOfHeld: (held: Standing) => { slip: Slip; gauge: Gauge; others: number } | null;
+};
+
+/** The Bench of one job, or null where no piece of it has a feature. */
+export function useBench(asked: Asked): Bench | null {
+  const { view, chosen } = useJob();
+  const where = useWhere(view, asked);
+  const fresh = useFresh();
+  const { cell: at } = where;
+  const [picked, setPicked] = useState<{ key: string; place: Place } | null>(null);
+  const [gaugeWords, sayGauges] = useMemory(`gauge:${view.sheet.job.id}`);
+  const [unitOf, setUnitOf] = useState<{ gaugeId: string; unit: LengthUnit } | null>(null);
+
+  return useMemo(() => {
+    const part = view.parts.find(({ pieces }) => pieces.some(({ id }) => id === at?.pieceId));
+    const piece = part?.pieces.find(({ id }) => id === at?.pieceId);
+    const feature = part?.features.find(({ id }) => id === at?.featureId);
+    if (part === undefined || piece === undefined || feature === undefined) return null;
+
+    const partner = entryPartner(view, piece.id, feature.id);
+    const known = view.cell(piece.id, feature.id);
+    const partnerStandardPm =
+      known.limitsFrom === 'partner' && partner?.pair != null ? (partner.size?.standardPm ?? 0) : 0;
+    const cell = entryCell(
+      known,
+      fresh.list.map(({ entry }) => entry),
+      feature.kind,
+      view.cells,
+      partnerStandardPm,
+    );
+    const plan = entryNext(feature, cell.readings);
+    const key = `${piece.id} ${feature.id}`;
+    const gauges = gaugesOf(gaugeWords);
+    const gauge = gaugeOf(view, cell, feature.id, gauges[feature.id]);
+    const gaugeById = (id: string) => view.sheet.gauges.find((one) => one.id === id) ?? null;
+    const slipFacts: Bench['slipFacts'] = (used, unit, exceptId) =>
+      entrySlipFacts({
+        view,
+        cell,
+        feature,
+        gauge: used,
+        partner,
+        unit,
+        decimal: chosen.decimal,
+        ...(exceptId === undefined ? {} : { exceptId }),
+      });
+
+    return {
+      view,
+      chosen,
+      where,
+      fresh,
+      part: part.part,
+      piece,
+      feature,
+      cell,
+      plan,
+      next: picked?.key === key ? picked.place : plan.next,
+      pick: (place) => setPicked(place === null ? null : { key, place }),
+      last: cell.readings.at(-1) ?? null,
+      held: cell.readings.findLast(({ state }) => state === 'held') ?? null,
+      gauge,
+      chooseGauge: (id) => sayGauges(JSON.stringify({ ...gauges, [feature.id]: id })),
+      unit: unitOf !== null && unitOf.gaugeId === gauge?.id ? unitOf.unit : (gauge?.unit ?? chosen.unit),
+      setUnit: (unit) => setUnitOf(gauge === null ? null : { gaugeId: gauge.id, unit }),
+      partner,
+      resolutionPm:
+        gaugeById(cell.size?.gaugeId ?? '')?.resolutionPm ??
+        gauge?.resolutionPm ??
+        (chosen.unit === 'mm' ? 1_000_000 : 2_540_000),
+      nextCell: where.beside(1, (other) => isDone(view, other)) ?? where.beside(1),
+      slipFacts,
+      slipOfHeld(held) {
+        const used = gaugeById(held.gaugeId);
+        if (used === null) return null;
+        const facts = slipFacts(used, held.unit, held.id);
+        const kind = held.heldAs ?? 'far off';
+        const found = slipOf(held, facts);
+        const slip = found?.kind === kind ? found : { ...unexplained, kind };
+        return { slip, gauge: used, others: facts.othersPm.length };
+      },
+    } satisfies Bench;
+  }, [view, chosen, where, fresh, at, picked, gaugeWords, sayGauges, unitOf]);
+}
+
+const unexplained = {
+  insteadPm: null,
+  stepPm: null,
+  stopsAtPm: null,
+  elsewhere: null,
+  expected: null,
+};
+
+/** The gauge chosen here for the feature, else the one its last reading was taken with, on this piece first. */
+function gaugeOf(
+  view: JobView,
+  cell: Cell,
+  featureId: string,
+  remembered: string | undefined,
+): Gauge | null {
+  const live = (id: string | undefined) =>
+    view.sheet.gauges.find((gauge) => gauge.id === id && gauge.struckAt === null);
+  return (
+    live(remembered) ??
+    live(cell.readings.at(-1)?.gaugeId) ??
+    live(view.sheet.readings.findLast((reading) => reading.featureId === featureId)?.gaugeId) ??
+    null
+  );
+}
+
+function gaugesOf(words: string | null): Record<string, string> {
+  try {
+    const parsed: unknown = JSON.parse(words ?? '{}');
+    return typeof parsed === 'object' && parsed !== null ? (parsed as Record<string, string>) : {};
+  } catch {
+    return {};
+  }
+}
+
+function isDone(view: JobView, { pieceId, featureId }: EntryCell): boolean {
+  const feature = view.sheet.features.find(({ id }) => id === featureId);
+  if (feature === undefined) return true;
+  const cell = view.cell(pieceId, featureId);
+  return cell.verdict?.state !== 'to cut' && entryNext(feature, cell.readings).next === null;
+}

@@ -1,0 +1,249 @@
+'use client';
+
+import { useRef } from 'react';
+import { entryCell } from '@/lib/rules/entry-cell';
+import { looksCut } from '@/lib/rules/entry-cut';
+import { entryMeaning } from '@/lib/rules/entry-meaning';
+import { entryNext } from '@/lib/rules/entry-next';
+import type { EntryCell } from '@/lib/rules/entry-order';
+import { entryPlan, type Place } from '@/lib/rules/entry-plan';
+import { isEntryRepeat, type EntryCommit } from '@/lib/rules/entry-repeat';
+import { slipOf } from '@/lib/rules/slip';
+import { questionWords } from '@/lib/text/bench-entry';
+import { entryErrorWords, type EntryError } from '@/lib/text/bench-entry-error';
+import { placeWords } from '@/lib/text/bench-place';
+import { shownLength } from '@/lib/text/shown-size';
+import type { LengthMeaning } from '@/lib/units/parse-length';
+import type { Notice } from './entry-notice';
+import { giveFeedback, outcomeOf } from './feedback';
+import type { Bench } from './use-bench';
+import { plainCorrection } from './use-fresh';
+
+/** As the schema takes it: a longer text is no reading. */
+const textMax = 64;
+
+type Decided = {
+  meaning?: LengthMeaning;
+  place?: Place;
+  notCut?: boolean;
+  kept?: boolean;
+};
+
+type Line = {
+  /** Shows a notice, or clears it. */
+  notify: (notice: Notice | null) => void;
+  /** Puts a text back into the line, to be mended or answered; the next figure typed replaces it. */
+  putBack: (text: string) => void;
+  /** Empties the line, where a text was put back and has now been logged. */
+  clear: () => void;
+};
+
+/**
+ * What happens to a text when it is logged: it becomes a reading, or a question, or a sentence. Nothing is
+ * guessed and nothing is dropped without a word.
+ */
+export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) => Promise<boolean>) {
+  const before = useRef<EntryCommit | null>(null);
+
+  function refuse(text: string, error: EntryError): void {
+    line.putBack(text);
+    line.notify({ kind: 'error', says: entryErrorWords(text, error) });
+    giveFeedback('not understood');
+  }
+
+  function ask(text: string, title: string, answers: { label: string; act: () => void }[]): void {
+    line.putBack(text);
+    line.notify({
+      kind: 'question',
+      title,
+      answers: answers.map(({ label, act }) => ({
+        label,
+        act() {
+          line.clear();
+          line.notify(null);
+          act();
+        },
+      })),
+    });
+    giveFeedback('unsure');
+  }
+
+  function judge(text: string, atMs: number, decided: Decided = {}): void {
+    const { gauge, feature, chosen, unit, cell } = bench;
+    const read = entryMeaning(text, {
+      decimal: chosen.decimal,
+      unit,
+      nominalPm: feature.nominalPm,
+      kind: feature.kind,
+    });
+    if (read.kind === 'empty') return line.notify(null);
+    if (read.kind === 'begun') {
+      return refuse(text, { code: read.aloneSign ? 'alone-sign' : 'no-digits', character: '' });
+    }
+    if (read.kind === 'error') return refuse(text, read);
+    if (text.length > textMax) return refuse(text, { code: 'text-too-long', character: '' });
+    if (gauge === null) {
+      line.putBack(text);
+      return line.notify({ kind: 'error', says: 'Which gauge is this from? It is kept once you say.' });
+    }
+    const again = (more: Decided) => judge(text, atMs, { ...decided, ...more });
+    const meaning = decided.meaning ?? (read.kind === 'length' ? read.meaning : null);
+    if (meaning === null) {
+      if (read.kind !== 'question') return;
+      const { title, answers } = questionWords(text, read.code, read.meanings, chosen);
+      return ask(
+        text,
+        title,
+        answers.map((label, index) => ({
+          label,
+          act: () => again({ meaning: read.meanings[index]! }),
+        })),
+      );
+    }
+    const now = { text, gaugeId: gauge.id, atMs };
+    if (decided.kept !== true && isEntryRepeat(before.current, now)) {
+      return line.notify({
+        kind: 'repeat',
+        says: `${text.trim()} came twice at once. Repeat ignored.`,
+        keep: () => again({ kept: true }),
+      });
+    }
+    const place = decided.place ?? null;
+    if (place === null && bench.held !== null) return askWhose(text, again);
+    if (place === null && bench.next === null) return askWhere(text, atMs, again);
+    const resolutionPm = meaning.resolutionPm ?? gauge.resolutionPm;
+    if (decided.notCut !== true && looksCut(meaning.sizePm, cell, feature, resolutionPm)) {
+      return askCut(text, meaning, again);
+    }
+    log(text, meaning, place ?? bench.next!, now);
+  }
+
+  /** A reading that comes while another is held may be its second measurement, or go on with the plan. */
+  function askWhose(text: string, again: (more: Decided) => void): void {
+    const held = bench.held!;
+    const shown = shownLength(held.valuePm, held.resolutionPm, bench.chosen);
+    const there = placeWords(held, bench.feature) || bench.feature.name.toLowerCase();
+    const next = bench.next;
+    ask(text, `${text.trim()}: is it for ${there} again?`, [
+      {
+        label: `it replaces ${shown}`,
+        act() {
+          bench.fresh.correction({
+            ...plainCorrection,
+            kind: 'void',
+            readingId: held.id,
+            reason: 'measured again',
+            personId: bench.chosen.personId,
+          });
+          again({ place: { station: held.station, direction: held.direction } });
+        },
+      },
+      {
+        label: next === null ? 'one more there' : `it is ${placeWords(next, bench.feature)}`,
+        act: () => again({ place: next ?? { station: held.station, direction: held.direction } }),
+      },
+    ]);
+  }
+
+  /** Every place has a reading: it may be one more, or the first of the next piece. */
+  function askWhere(text: string, atMs: number, again: (more: Decided) => void): void {
+    const last = bench.last ?? entryPlan(bench.feature)[0]!;
+    const here = { station: last.station, direction: last.direction };
+    const next = bench.nextCell;
+    const place = placeWords(here, bench.feature);
+    ask(text, `All ${bench.plan.of} taken. Where is ${text.trim()} from?`, [
+      {
+        label: `${bench.piece.mark} again${place === '' ? '' : `, ${place}`}`,
+        act: () => again({ place: here }),
+      },
+      ...(next === null
+        ? []
+        : [{ label: `the first of ${nameOf(bench, next)}`, act: () => goOn(next, text, atMs) }]),
+    ]);
+  }
+
+  function askCut(text: string, meaning: LengthMeaning, again: (more: Decided) => void): void {
+    const shown = shownLength(
+      meaning.sizePm,
+      meaning.resolutionPm ?? bench.resolutionPm,
+      bench.chosen,
+    );
+    ask(text, `${shown}: was it cut since the others?`, [
+      {
+        label: 'cut since, this is the new size',
+        act() {
+          void noteCut(false).then((noted) => {
+            if (noted) again({ notCut: true });
+            else line.putBack(text);
+          });
+        },
+      },
+      { label: 'the same metal', act: () => again({ notCut: true }) },
+    ]);
+  }
+
+  /** The line is moved to the next piece first; the reading is logged there once it is on the bench. */
+  const waiting = useRef<{ cell: EntryCell; text: string; atMs: number } | null>(null);
+  function goOn(cell: EntryCell, text: string, atMs: number): void {
+    waiting.current = { cell, text, atMs };
+    bench.where.goTo(cell);
+  }
+  /** Called after each drawing: logs what was waiting for the piece that has now come. */
+  function arrived(): void {
+    const due = waiting.current;
+    if (due === null) return;
+    if (due.cell.pieceId !== bench.piece.id || due.cell.featureId !== bench.feature.id) return;
+    waiting.current = null;
+    judge(due.text, due.atMs);
+  }
+
+  function log(text: string, meaning: LengthMeaning, place: Place, now: EntryCommit): void {
+    const gauge = bench.gauge!;
+    const { piece, feature, chosen } = bench;
+    const valuePm = meaning.sizePm;
+    const resolutionPm = meaning.resolutionPm ?? gauge.resolutionPm;
+    const slip = slipOf(
+      { text, valuePm, resolutionPm },
+      bench.slipFacts(gauge, meaning.unit === bench.unit ? bench.unit : meaning.unit),
+    );
+    before.current = now;
+    const entry = bench.fresh.reading({
+      text,
+      unit: meaning.unit,
+      valuePm,
+      resolutionPm,
+      pieceId: piece.id,
+      featureId: feature.id,
+      gaugeId: gauge.id,
+      station: place.station,
+      direction: place.direction,
+      personId: chosen.personId,
+      temperatureMilliC: null,
+      heldAs: slip?.kind ?? null,
+    });
+    bench.pick(null);
+    line.notify(null);
+    const cell = entryCell(bench.cell, [entry], feature.kind, bench.view.cells);
+    giveFeedback(slip === null ? outcomeOf(cell.verdict?.state ?? 'none') : 'unsure');
+  }
+
+  /** Enter on an empty line: nothing, or on to the next piece when this one is done. */
+  function goNext(): void {
+    line.notify(null);
+    const { nextCell, cell, feature, held } = bench;
+    if (held !== null || nextCell === null) return;
+    if (entryNext(feature, cell.readings).next === null) bench.where.goTo(nextCell);
+  }
+
+  return { judge, arrived, goNext };
+}
+
+/** "P6", or "P6 length" where the feature is another one. */
+export function nameOf(bench: Bench, cell: EntryCell): string {
+  const { pieces, features } = bench.view.sheet;
+  const mark = pieces.find(({ id }) => id === cell.pieceId)?.mark ?? '';
+  const feature = features.find(({ id }) => id === cell.featureId);
+  return cell.featureId === bench.feature.id || feature === undefined
+    ? mark
+    : `${mark} ${feature.name.toLowerCase()}`;
+}

@@ -1,0 +1,20 @@
+'use client';
+
+import { useCallback, useSyncExternalStore } from 'react';
+
+/** Whether a media query holds; `false` on the server and while the page hydrates. */
+export function useMedia(query: string): boolean {
+  const subscribe = useCallback(
+    (listener: () => void) => {
+      const media = window.matchMedia(query);
+      media.addEventListener('change', listener);
+      return () => media.removeEventListener('change', listener);
+    },
+    [query],
+  );
+  return useSyncExternalStore(
+    subscribe,
+    () => window.matchMedia(query).matches,
+    () => false,
+  );
+}

@@ -1,0 +1,80 @@
+'use client';
+
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { entryOrder, type EntryCell, type EntryOrder } from '@/lib/rules/entry-order';
+import { entryStart } from '@/lib/rules/entry-start';
+import type { JobView } from '@/lib/rules/job-view';
+import { recall, remember } from './device-memory';
+import { useMemory } from './use-memory';
+
+export type Asked = { pieceId: string | null; featureId: string | null };
+
+export type Where = {
+  /** The piece and the feature on the bench; null in a job without features. */
+  cell: EntryCell | null;
+  goTo: (cell: EntryCell) => void;
+  order: EntryOrder;
+  setOrder: (order: EntryOrder) => void;
+  /** The piece or feature before or after this one, in the order chosen. */
+  beside: (by: 1 | -1, pass?: (cell: EntryCell) => boolean) => EntryCell | null;
+};
+
+/** Which piece and feature are on the bench; the address says so too, and this device remembers it. */
+export function useWhere(view: JobView, asked: Asked): Where {
+  const jobId = view.sheet.job.id;
+  const [chosen, setChosen] = useState<EntryCell | null>(null);
+  const [orderWord, sayOrder] = useMemory(`order:${jobId}`);
+  const order: EntryOrder =
+    orderWord === 'this feature on every piece' ? orderWord : 'all of a piece';
+
+  const goTo = useCallback(
+    (cell: EntryCell) => {
+      setChosen(cell);
+      remember(`stop:${jobId}`, JSON.stringify(cell));
+      const address = new URL(window.location.href);
+      address.searchParams.set('piece', cell.pieceId);
+      address.searchParams.set('feature', cell.featureId);
+      window.history.replaceState(null, '', address);
+    },
+    [jobId],
+  );
+
+  // Where this device stopped is known only in the browser; from then on nothing moves by itself.
+  const stands = chosen !== null && isThere(view, chosen);
+  const first = useMemo(
+    () => (stands ? null : entryStart(view, { asked, stopped: null })),
+    [view, asked, stands],
+  );
+  useEffect(() => {
+    if (chosen !== null) return;
+    const start = entryStart(view, { asked, stopped: stopOf(recall(`stop:${jobId}`)) });
+    if (start !== null) goTo(start);
+  }, [chosen, view, asked, jobId, goTo]);
+
+  const cell = stands ? chosen : first;
+  const beside = useCallback(
+    (by: 1 | -1, pass?: (other: EntryCell) => boolean) =>
+      cell === null ? null : entryOrder(view.parts, order, cell, by, pass),
+    [view.parts, order, cell],
+  );
+  return { cell, goTo, order, setOrder: sayOrder, beside };
+}
+
+function isThere(view: JobView, cell: EntryCell): boolean {
+  return view.parts.some(
+    ({ pieces, features }) =>
+      pieces.some(({ id }) => id === cell.pieceId) &&
+      features.some(({ id }) => id === cell.featureId),
+  );
+}
+
+function stopOf(word: string | null): EntryCell | null {
+  try {
+    const stop: unknown = JSON.parse(word ?? 'null');
+    return typeof stop === 'object' && stop !== null && 'pieceId' in stop && 'featureId' in stop
+      ? { pieceId: String(stop.pieceId), featureId: String(stop.featureId) }
+      : null;
+  } catch {
+    return null;
+  }
+}

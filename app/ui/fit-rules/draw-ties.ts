@@ -1,0 +1,60 @@
+import { clearanceSteps } from '@/lib/text/fit-words';
+import { centreEm, clearancePx, type Axis, type Shapes, type Standing } from './fit-metrics';
+import type { FitRulesData, FitTie } from './fit-rules-data';
+import { tieLabels, type Segment } from './tie-labels';
+
+/** Each pair joined, with its clearance beside the line; to make is dashed. */
+export function tieShapes(
+  shown: FitRulesData,
+  upper: readonly Standing[],
+  lower: readonly Standing[],
+  area: Axis & { upperY: number; lowerY: number },
+): Shapes {
+  const lineOf = ({ internal, external }: { internal: string; external: string }) => {
+    const from = upper.find(({ mark }) => mark === internal);
+    const to = lower.find(({ mark }) => mark === external);
+    if (from === undefined || to === undefined) return [];
+    return [{ x1: from.x, y1: area.upperY, x2: to.x, y2: area.lowerY }];
+  };
+  const ties = shown.ties.flatMap((tie) => lineOf(tie).map((line) => ({ tie, line })));
+  const toMake = shown.toMake.flatMap(lineOf);
+  const words = [
+    ...ties.map(({ tie, line }) => ({
+      text: clearanceSteps(tie.clearancePm, shown),
+      line,
+      padPx: tie.state === 'unsure' ? 4 : 0,
+    })),
+    ...toMake.map((line) => ({ text: '', line, padPx: 0 })),
+  ];
+  const labels = tieLabels(words, { fromPx: area.fromPx, toPx: area.toPx, sizePx: clearancePx });
+  return [
+    ...toMake.map((line) => ({ kind: 'line' as const, role: 'toMakeLine' as const, ...line })),
+    ...ties.flatMap(({ tie, line }, index) => tieShape(tie, line, labels[index]!)),
+  ];
+}
+
+function tieShape(
+  { state }: FitTie,
+  line: Segment,
+  label: ReturnType<typeof tieLabels>[number],
+): Shapes {
+  const isOut = state === 'out' || state === 'to cut';
+  const isUnsure = state === 'unsure';
+  const suffix = isOut ? 'Out' : isUnsure ? 'Unsure' : '';
+  const shapes: Shapes = [{ kind: 'line', role: `tie${suffix}`, ...line }];
+  if (label === null || label.text === '') return shapes;
+  const { x, y, width, height } = label.box;
+  if (isUnsure) {
+    shapes.push({ kind: 'rect', role: 'unsureBox', ...label.box });
+  }
+  const baseline = y + height / 2 + clearancePx * centreEm;
+  shapes.push({
+    kind: 'text',
+    role: `clearance${suffix}`,
+    x: x + width / 2,
+    y: baseline,
+    anchor: 'middle',
+    text: label.text,
+  });
+  return shapes;
+}

@@ -1,0 +1,102 @@
+'use client';
+
+import { useState } from 'react';
+import type { Gauge } from '@/lib/schema/gauge';
+import { gaugeWords } from '@/lib/text/gauge-words';
+import type { DecimalMark } from '@/lib/units/picometres';
+import { Button } from '../primitives/button';
+import { EmptyState } from '../primitives/empty-state';
+import { When } from '../primitives/when';
+import { GaugeForm } from './gauge-form';
+import styles from './gauges.module.css';
+
+type Usage = { gaugeId: string; readings: number; lastAt: string | null };
+type Props = { gauges: readonly Gauge[]; usage: readonly Usage[]; decimal: DecimalMark };
+
+/** The register of gauges: what each shows, how well it is known, how much it has been used. */
+export function GaugeRegister({ gauges, usage, decimal }: Props) {
+  const [open, setOpen] = useState<string | null>(null);
+  const live = gauges.filter((gauge) => gauge.struckAt === null);
+  const asked = live.find((gauge) => gauge.id === open);
+  if (live.length === 0 && open === null) {
+    return (
+      <>
+        <h1 className="unseen">Gauges</h1>
+        <EmptyState sentence="No gauges yet. A reading needs the gauge it was taken with: write down the first one.">
+          <Button kind="main" onClick={() => setOpen('new')}>
+            Add a gauge
+          </Button>
+        </EmptyState>
+      </>
+    );
+  }
+  return (
+    <>
+      <h1>Gauges</h1>
+      {open !== null && (
+        <GaugeForm
+          key={open}
+          gauge={asked ?? null}
+          decimal={decimal}
+          onDone={() => setOpen(null)}
+        />
+      )}
+      {live.length > 0 && (
+        <table className={styles.register}>
+          <caption className="unseen">Gauges</caption>
+          <thead>
+            <tr>
+              <th scope="col">Gauge</th>
+              <th scope="col">Reads to</th>
+              <th scope="col">Known to</th>
+              <th scope="col">From and to</th>
+              <th scope="col">Last checked</th>
+              <th scope="col">Readings</th>
+            </tr>
+          </thead>
+          <tbody>
+            {live.map((gauge) => {
+              const words = gaugeWords(gauge, decimal);
+              const used = usage.find(({ gaugeId }) => gaugeId === gauge.id);
+              return (
+                <tr key={gauge.id}>
+                  <th scope="row">
+                    <button type="button" className={styles.name} onClick={() => setOpen(gauge.id)}>
+                      {gauge.name}
+                    </button>
+                    <span className={styles.remark}>
+                      {[gauge.kind, gauge.note].filter(Boolean).join('. ')}
+                    </span>
+                  </th>
+                  <td data-label="Reads to">{words.resolution}</td>
+                  <td data-label="Known to">
+                    {words.uncertainty ?? <span className={styles.warm}>not known</span>}
+                  </td>
+                  <td data-label="From and to">{words.range}</td>
+                  <td data-label="Last checked">
+                    {words.checked ?? <span className={styles.warm}>not recorded</span>}
+                  </td>
+                  <td data-label="Readings">
+                    {used?.readings ?? 0}
+                    {used?.lastAt != null && (
+                      <span className={styles.remark}>
+                        last <When at={used.lastAt} />
+                      </span>
+                    )}
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      )}
+      {open === null && (
+        <div className={styles.buttons}>
+          <Button kind="main" onClick={() => setOpen('new')}>
+            Add a gauge
+          </Button>
+        </div>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,30 @@
+import { LinkButton } from '../primitives/button';
+import { When } from '../primitives/when';
+import styles from './jobs.module.css';
+
+/** Where this device stopped, and one button back to it. */
+export type Stopped = {
+  mark: string;
+  part: string;
+  at: string;
+  /** What was next there. */
+  next: string;
+  href: string;
+};
+
+export function CarryOn({ stopped }: { stopped: Stopped }) {
+  return (
+    <section className={styles.carry} aria-label="Carry on">
+      <p className={styles.carryMark}>{stopped.mark}</p>
+      <div>
+        <p className={styles.carryTitle}>
+          You stopped at {stopped.mark}, {stopped.part.toLowerCase()}, <When at={stopped.at} />
+        </p>
+        <p>{stopped.next}</p>
+      </div>
+      <LinkButton kind="main" href={stopped.href}>
+        Carry on
+      </LinkButton>
+    </section>
+  );
+}

@@ -1,0 +1,235 @@
+import type { Outcome } from '@/lib/schema/reading';
+import type { Connection, Tx } from './connection';
+import { candidateId, deviceIdIn, healDeviceId } from './device-id';
+import { nextDeviceSeq, rememberDeviceSeq } from './device-seq';
+import type { Draft, Entry } from './entry';
+import type { Environment } from './environment';
+import { localInstant } from './local-instant';
+import { OutboxError, StorageFullError } from './trouble';
+
+/** The server's word on one entry. */
+export type Judged = { id: string; outcome: Outcome };
+
+export type Box = {
+  keep: (draft: Draft) => Promise<Entry>;
+  unsent: (countMax: number, except: ReadonlySet<string>) => Promise<Entry[]>;
+  settle: (judged: readonly Judged[], skewMs: number | null) => Promise<Entry[]>;
+  resend: (id: string) => Promise<Entry>;
+  setAside: (id: string, reason: string) => Promise<Entry>;
+  sendAgain: (deviceSeqs: readonly number[]) => Promise<Entry[]>;
+  /** All that is not known to be in the book and not set aside, with what the header shows. */
+  look: () => Promise<{ entries: Entry[]; lastKeptAtMs: number | null; skewMs: number | null }>;
+  get: (ids: readonly string[]) => Promise<Entry[]>;
+  copies: (jobId?: string) => Promise<Entry[]>;
+  sweep: (nowMs: number) => Promise<number>;
+};
+
+/** How long an acknowledged row stays as a second copy. */
+const secondCopyMs = 30 * 24 * 3600 * 1000;
+
+/** The entries of this device on its disk. Every change is one strict transaction and harmless to repeat. */
+export function createBox(env: Environment, connection: Connection): Box {
+  return {
+    keep: (draft) => keep(env, connection, draft),
+
+    unsent: (countMax, except) =>
+      connection.run('readonly', async (tx) => {
+        const queue = await inState(tx, 'on this device', countMax + except.size);
+        return queue.filter(({ id }) => !except.has(id)).slice(0, countMax);
+      }),
+
+    settle: (judged, skewMs) =>
+      connection.run('readwrite', async (tx) => {
+        const changed: Entry[] = [];
+        for (const { id, outcome } of judged) {
+          const entry = await tx.objectStore('entries').get(id);
+          const settled = entry && settledBy(entry, outcome, env.nowMs() - (skewMs ?? 0));
+          if (settled) changed.push(await write(tx, settled));
+        }
+        if (skewMs !== null) await tx.objectStore('meta').put(skewMs, 'skewMs');
+        return changed;
+      }),
+
+    resend: (id) =>
+      connection.run('readwrite', async (tx) => {
+        const entry = await find(tx, id, ['needs a look', 'set aside']);
+        return write(tx, { ...entry, state: 'on this device', refusal: null, aside: null });
+      }),
+
+    async setAside(id, reason) {
+      const said = reason.trim();
+      if (said === '') throw new OutboxError('outbox/no-reason', 'setAside requires a reason');
+      return connection.run('readwrite', async (tx) => {
+        const entry = await find(tx, id, ['needs a look']);
+        const aside = { reason: said, atMs: env.nowMs() };
+        return write(tx, { ...entry, state: 'set aside', aside });
+      });
+    },
+
+    sendAgain: (deviceSeqs) =>
+      connection.run('readwrite', async (tx) => {
+        const wanted = new Set(deviceSeqs);
+        const copies = (await inState(tx, 'in the book')).filter((copy) =>
+          wanted.has(copy.deviceSeq),
+        );
+        const changed: Entry[] = [];
+        for (const copy of copies) {
+          changed.push(await write(tx, { ...copy, state: 'on this device', inBookAtMs: null }));
+        }
+        return changed;
+      }),
+
+    look: () =>
+      connection.run('readonly', async (tx) => {
+        const waiting = await inState(tx, 'on this device');
+        const tray = await inState(tx, 'needs a look');
+        const meta = tx.objectStore('meta');
+        return {
+          entries: [...waiting, ...tray],
+          lastKeptAtMs: numberOrNull(await meta.get('lastKeptAtMs')),
+          skewMs: numberOrNull(await meta.get('skewMs')),
+        };
+      }),
+
+    get: (ids) =>
+      connection.run('readonly', async (tx) => {
+        const found = await Promise.all(ids.map((id) => tx.objectStore('entries').get(id)));
+        return found.filter((entry) => entry !== undefined);
+      }),
+
+    copies: (jobId) =>
+      connection.run('readonly', async (tx) => {
+        const entries = tx.objectStore('entries');
+        const found = await (jobId === undefined
+          ? entries.getAll()
+          : entries.index('job').getAll(jobId));
+        return found.sort((a, b) => a.deviceSeq - b.deviceSeq);
+      }),
+
+    sweep: (nowMs) =>
+      connection.run('readwrite', async (tx) => {
+        const entries = tx.objectStore('entries');
+        const old = IDBKeyRange.upperBound(nowMs - secondCopyMs, true);
+        const keys = await entries.index('inBook').getAllKeys(old);
+        await Promise.all(keys.map((key) => entries.delete(key)));
+        return keys.length;
+      }),
+  };
+}
+
+async function keep(env: Environment, connection: Connection, asked: Draft): Promise<Entry> {
+  const atMs = env.nowMs();
+  const draft: Draft & { id: string; deviceTime: string } = {
+    ...asked,
+    id: asked.id ?? env.newId(),
+    deviceTime: asked.deviceTime ?? localInstant(atMs, env.offsetMin(atMs)),
+  };
+  try {
+    const candidate = candidateId(env);
+    const entry = await connection.run('readwrite', async (tx) => {
+      const known = await tx.objectStore('entries').get(draft.id);
+      if (known !== undefined) return sameOrThrow(known, draft);
+      const deviceId = await deviceIdIn(tx, candidate);
+      const meta = tx.objectStore('meta');
+      const deviceSeq = nextDeviceSeq(env, await meta.get('deviceSeq'));
+      const skewMs = numberOrNull(await meta.get('skewMs'));
+      await meta.put(deviceSeq, 'deviceSeq');
+      await meta.put(atMs, 'lastKeptAtMs');
+      const held = { deviceId, deviceSeq, keptAtMs: atMs, skewMs };
+      return write(tx, entryOf(draft, held));
+    });
+    healDeviceId(env, entry.deviceId);
+    rememberDeviceSeq(env, entry.deviceSeq);
+    return entry;
+  } catch (error) {
+    if (error instanceof StorageFullError) {
+      throw new StorageFullError(error.message, draft, error.cause);
+    }
+    if (error instanceof OutboxError) {
+      throw new OutboxError(error.code, error.message, draft, error.cause);
+    }
+    throw error;
+  }
+}
+
+function entryOf(
+  draft: Draft & { id: string; deviceTime: string },
+  held: Pick<Entry, 'deviceId' | 'deviceSeq' | 'keptAtMs' | 'skewMs'>,
+): Entry {
+  const { id, deviceTime, kind, jobId } = draft;
+  const row = { ...draft.row, id, deviceTime, deviceSeq: held.deviceSeq };
+  return {
+    ...held,
+    ...({ kind, row } as Pick<Entry, 'kind' | 'row'>),
+    id,
+    jobId,
+    state: 'on this device',
+    revision: 0,
+    seq: null,
+    receivedAt: null,
+    inBookAtMs: null,
+    refusal: null,
+    aside: null,
+  } as Entry;
+}
+
+/** The same entry asked to be kept again is kept already; another one under its id is a mistake of the caller. */
+function sameOrThrow(known: Entry, draft: Draft & { id: string }): Entry {
+  const asKept = known.row as Record<string, unknown>;
+  const differs = Object.entries(draft.row).some(([field, value]) => asKept[field] !== value);
+  if (differs || known.kind !== draft.kind) {
+    throw new OutboxError('outbox/id-taken', `keep requires a new id, got ${draft.id} twice`);
+  }
+  return known;
+}
+
+function settledBy(entry: Entry, outcome: Outcome, serverNowMs: number): Entry | null {
+  if (outcome.state === 'refused') {
+    if (entry.state !== 'on this device') return null;
+    const { code, at, says } = outcome;
+    return { ...entry, state: 'needs a look', refusal: { code, at, says } };
+  }
+  if (entry.state === 'in the book') return null;
+  const { seq, receivedAt } = outcome;
+  return {
+    ...entry,
+    state: 'in the book',
+    refusal: null,
+    seq,
+    receivedAt,
+    inBookAtMs: serverNowMs,
+  };
+}
+
+async function write(tx: Tx<'readwrite'>, entry: Entry): Promise<Entry> {
+  const next = { ...entry, revision: entry.revision + 1 };
+  await tx.objectStore('entries').put(next);
+  return next;
+}
+
+function inState(
+  tx: Tx<'readonly'> | Tx<'readwrite'>,
+  state: Entry['state'],
+  countMax?: number,
+): Promise<Entry[]> {
+  const range = IDBKeyRange.bound([state, 0], [state, Number.MAX_SAFE_INTEGER]);
+  return (tx as Tx<'readonly'>).objectStore('entries').index('sending').getAll(range, countMax);
+}
+
+async function find(
+  tx: Tx<'readwrite'>,
+  id: string,
+  states: readonly Entry['state'][],
+): Promise<Entry> {
+  const entry = await tx.objectStore('entries').get(id);
+  if (entry === undefined || !states.includes(entry.state)) {
+    const got = entry === undefined ? 'none' : `one that is ${entry.state}`;
+    throw new OutboxError(
+      'outbox/no-such-entry',
+      `requires ${states.join(' or ')} ${id}, got ${got}`,
+    );
+  }
+  return entry;
+}
+
+const numberOrNull = (value: unknown) => (typeof value === 'number' ? value : null);

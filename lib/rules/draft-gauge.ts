@@ -1,0 +1,102 @@
+import type { Gauge } from '@/lib/schema/gauge';
+import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import { formatLength } from '@/lib/units/format-length';
+import { parseLength, type ParsedLength } from '@/lib/units/parse-length';
+import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
+
+/** A gauge as it is being written down; everything is text until it is kept. */
+export type GaugeDraft = {
+  name: string;
+  kind: Gauge['kind'];
+  unit: LengthUnit;
+  resolution: string;
+  uncertainty: string;
+  rangeLow: string;
+  rangeHigh: string;
+  checkedOn: string;
+  note: string;
+};
+
+export type GaugeFault = {
+  field: 'name' | 'resolution' | 'uncertainty' | 'rangeLow' | 'rangeHigh';
+  problem: 'missing' | 'not above zero' | 'range' | Exclude<ParsedLength, { kind: 'length' }>;
+};
+
+type KeptGauge = Omit<Gauge, 'id' | 'version' | 'createdAt' | 'struckAt'>;
+
+/** A draft to begin with: that of a gauge in the register, or of an ordinary micrometer. */
+export function gaugeDraftOf(gauge: Gauge | null, decimal: DecimalMark): GaugeDraft {
+  if (gauge === null) {
+    return {
+      name: '',
+      kind: 'micrometer',
+      unit: 'mm',
+      resolution: '',
+      uncertainty: '',
+      rangeLow: '',
+      rangeHigh: '',
+      checkedOn: '',
+      note: '',
+    };
+  }
+  const { unit } = gauge;
+  const text = (pm: number | null) => {
+    if (pm === null) return '';
+    if (pm === 0) return '0';
+    let decimals = decimalsForResolution(Math.min(gauge.resolutionPm, pm), unit);
+    const at = (places: number) => formatLength(pm, { unit, decimals: places, decimal });
+    while (decimals < 9 && at(decimals + 1) !== `${at(decimals)}0`) decimals += 1;
+    return at(decimals);
+  };
+  return {
+    name: gauge.name,
+    kind: gauge.kind,
+    unit,
+    resolution: text(gauge.resolutionPm),
+    uncertainty: text(gauge.uncertaintyPm),
+    rangeLow: text(gauge.rangeLowPm),
+    rangeHigh: text(gauge.rangeHighPm),
+    checkedOn: gauge.checkedOn ?? '',
+    note: gauge.note,
+  };
+}
+
+/** The gauge a draft stands for, or the first field that has to be put right. */
+export function draftGauge(
+  draft: GaugeDraft,
+  decimal: DecimalMark,
+): { kind: 'gauge'; gauge: KeptGauge } | { kind: 'fault'; fault: GaugeFault } {
+  const fault = (field: GaugeFault['field'], problem: GaugeFault['problem']) => ({
+    kind: 'fault' as const,
+    fault: { field, problem },
+  });
+  if (draft.name.trim() === '') return fault('name', 'missing');
+  if (draft.resolution.trim() === '') return fault('resolution', 'missing');
+  const read: Record<string, number | null> = {};
+  for (const field of ['resolution', 'uncertainty', 'rangeLow', 'rangeHigh'] as const) {
+    read[field] = null;
+    if (draft[field].trim() === '') continue;
+    const length = parseLength(draft[field], { decimal, unit: draft.unit });
+    if (length.kind !== 'length') return fault(field, length);
+    if (length.pm < (field === 'resolution' ? 1 : 0)) return fault(field, 'not above zero');
+    read[field] = length.pm;
+  }
+  const { resolution, uncertainty, rangeLow, rangeHigh } = read;
+  if (rangeLow != null && rangeHigh != null && rangeHigh <= rangeLow) {
+    return fault('rangeHigh', 'range');
+  }
+  return {
+    kind: 'gauge',
+    gauge: {
+      name: draft.name.trim(),
+      kind: draft.kind,
+      unit: draft.unit,
+      resolutionPm: resolution!,
+      uncertaintyPm: uncertainty ?? null,
+      rangeLowPm: rangeLow ?? null,
+      rangeHighPm: rangeHigh ?? null,
+      checkedOn: draft.checkedOn === '' ? null : draft.checkedOn,
+      note: draft.note.trim(),
+    },
+  };
+}

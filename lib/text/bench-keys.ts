@@ -1,0 +1,18 @@
+/** Every key of the Bench and what it does, in the order they are needed. */
+export const benchKeys: readonly { keys: string; does: string }[] = [
+  { keys: 'figures, signs', does: 'go to the entry, wherever you are' },
+  { keys: 'Enter', does: 'logs; with nothing typed and all taken, goes on to the next' },
+  { keys: 'Backspace', does: 'rubs out' },
+  { keys: 'V', does: 'voids the last reading, or puts it back' },
+  { keys: 'N, P', does: 'next or previous station' },
+  {
+    keys: 'Shift N, Shift P',
+    does: 'next or previous piece, or feature; Page Down and Page Up too',
+  },
+  { keys: 'arrows', does: 'move over the station map' },
+  { keys: 'S', does: 'notes a spring pass' },
+  { keys: '1, 2', does: 'answer a question in the entry' },
+  { keys: 'Alt 1 to Alt 7', does: 'the other sheets' },
+  { keys: 'Esc', does: 'closes a list' },
+  { keys: '?', does: 'shows these' },
+];

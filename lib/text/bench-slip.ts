@@ -1,0 +1,164 @@
+import { formatLength } from '@/lib/units/format-length';
+import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import type { SlipKind } from '@/lib/schema/reading';
+import { shownLength, type Shown } from './shown-size';
+
+/** A held reading and what it is held against. Lengths in pm. */
+export type SlipFactsShown = {
+  kind: SlipKind;
+  valuePm: number;
+  insteadPm: number | null;
+  stepPm: number | null;
+  /** The end of the gauge's range it lies beyond. */
+  stopsAtPm: number | null;
+  /** What was expected, and what says so; null where nothing does. */
+  expected: { from: 'readings' | 'limits' | 'nominal'; lowPm: number; highPm: number } | null;
+  /** How many other readings count. */
+  others: number;
+  /** "L5 bore", where it fits another feature. */
+  elsewhere: string | null;
+  gauge: { name: string; kind: string; unit: 'mm' | 'in'; resolutionPm: number };
+  resolutionPm: number;
+};
+
+export type SlipQuestion = {
+  title: string;
+  rows: { label: string; figure: string; note?: string; suspect?: boolean }[];
+  /** The figures of the reading that are in doubt, from and up to. */
+  suspect: [from: number, to: number];
+};
+
+/** What stands under every slip's arithmetic. */
+export const slipSays =
+  'Kept as typed, left out of the size until you say. Nobody alters it for you.';
+
+export const slipAnswers = {
+  again: 'Measure it again',
+  right: 'It is right, count it',
+  slip: 'It was a slip, strike it out',
+  mistyped: 'I mistyped, it reads \u2026',
+} as const;
+
+/**
+ * The question a held reading raises: its title, the arithmetic, and which figures are in doubt.
+ *
+ * @example
+ * // title 'One turn of the thimble?', rows: As typed 18.498; One turn less 17.998, 0.500 a turn;
+ * // The other four 17.999, within 0.001
+ */
+export function slipQuestion(facts: SlipFactsShown, shown: Shown): SlipQuestion {
+  const figure = (pm: number) => shownLength(Math.round(pm), facts.resolutionPm, shown);
+  const typed = figure(facts.valuePm);
+  const instead = facts.insteadPm === null ? null : figure(facts.insteadPm);
+  const rows: SlipQuestion['rows'] = [{ label: 'As typed', figure: typed, suspect: true }];
+  const middle = insteadRow(facts, instead, shown);
+  if (middle !== null) rows.push(middle);
+  const expected = expectedRow(facts, shown);
+  if (expected !== null) rows.push(expected);
+  return { title: titleOf(facts, typed, instead, shown), rows, suspect: doubted(typed, instead) };
+}
+
+function titleOf(
+  facts: SlipFactsShown,
+  typed: string,
+  instead: string | null,
+  shown: Shown,
+): string {
+  switch (facts.kind) {
+    case 'thimble turn':
+      return 'One turn of the thimble?';
+    case 'sleeve line':
+      return facts.gauge.kind === 'micrometer' ? 'One line of the sleeve?' : 'One main division?';
+    case 'other unit':
+      return facts.insteadPm !== null && facts.insteadPm < facts.valuePm
+        ? 'This looks like millimetres. Is it?'
+        : 'This looks like inches. Is it?';
+    case 'decimal point':
+      return 'Is the point in its place?';
+    case 'swapped figures':
+      return instead === null
+        ? 'Two figures swapped?'
+        : `${typed} where the others say ${instead}. Two figures swapped?`;
+    case 'half or double':
+      return facts.insteadPm !== null && facts.insteadPm > facts.valuePm
+        ? 'Half the size?'
+        : 'Twice the size?';
+    case 'wrong feature':
+      return facts.elsewhere === null ? 'Is this another feature?' : `Is this ${facts.elsewhere}?`;
+    case 'one figure':
+      return 'One figure wrong?';
+    case 'far off':
+      if (facts.stopsAtPm === null) return 'Far from the others. Is it right?';
+      return facts.stopsAtPm < facts.valuePm
+        ? `${facts.gauge.name} stops at ${plainFigure(facts.stopsAtPm, shown)}. This says ${typed}.`
+        : `${facts.gauge.name} begins at ${plainFigure(facts.stopsAtPm, shown)}. This says ${typed}.`;
+  }
+}
+
+function insteadRow(
+  facts: SlipFactsShown,
+  instead: string | null,
+  shown: Shown,
+): SlipQuestion['rows'][number] | null {
+  if (instead === null) return null;
+  const less = facts.insteadPm! < facts.valuePm;
+  switch (facts.kind) {
+    case 'thimble turn':
+    case 'sleeve line': {
+      const what = facts.kind === 'thimble turn' ? 'turn' : 'line';
+      const step = shownLength(facts.stepPm ?? 0, facts.gauge.resolutionPm, shown);
+      return {
+        label: `One ${what} ${less ? 'less' : 'more'}`,
+        figure: instead,
+        note: `${step} a ${what}`,
+      };
+    }
+    case 'other unit':
+      return { label: less ? 'Millimetres' : 'Inches', figure: instead };
+    case 'decimal point':
+      return { label: 'Point moved', figure: instead };
+    case 'swapped figures':
+      return { label: 'Swapped', figure: instead };
+    case 'half or double':
+      return { label: less ? 'Half of it' : 'Twice that', figure: instead };
+    default:
+      return { label: 'It may be', figure: instead };
+  }
+}
+
+function expectedRow(facts: SlipFactsShown, shown: Shown): SlipQuestion['rows'][number] | null {
+  const { expected, others } = facts;
+  if (expected === null) return null;
+  const { lowPm, highPm } = expected;
+  const stepPm = facts.gauge.resolutionPm;
+  const figure = (pm: number) => shownLength(Math.round(pm), stepPm, shown);
+  if (expected.from === 'readings') {
+    const spread = highPm - lowPm;
+    return {
+      label: others === 1 ? 'The other one' : `The other ${numberWord(others)}`,
+      figure: figure((lowPm + highPm) / 2),
+      ...(others === 1 ? {} : { note: `within ${figure(Math.max(spread, stepPm))}` }),
+    };
+  }
+  if (expected.from === 'nominal') return null;
+  return { label: 'The limits', figure: figure(lowPm), note: `to ${figure(highPm)}` };
+}
+
+/** Up to the last figure that would be another one; all of it where the two do not compare. */
+function doubted(typed: string, instead: string | null): [number, number] {
+  if (instead === null || instead.length !== typed.length) return [0, typed.length];
+  let to = typed.length;
+  while (to > 0 && typed[to - 1] === instead[to - 1]) to -= 1;
+  return [0, to];
+}
+
+/** 25, not 25.000. */
+function plainFigure(pm: number, { unit, decimal }: Shown): string {
+  const decimals = decimalsForResolution(1, unit);
+  const text = formatLength(pm, { unit, decimals, decimal });
+  return text.replace(/[.,]?0+$/, '') || '0';
+}
+
+function numberWord(count: number): string {
+  return ['none', 'one', 'two', 'three', 'four', 'five', 'six'][count] ?? String(count);
+}

@@ -1,0 +1,67 @@
+import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import { formatLength } from '@/lib/units/format-length';
+import { shownLength, type Shown } from './shown-size';
+
+/** What a piece is to be made to, for one sentence. Lengths in pm. */
+export type TargetFacts = {
+  mark: string;
+  partner: string;
+  targetPm: number;
+  noLargerPm: number;
+  noSmallerPm: number;
+  provable: boolean;
+  leftPm: number | null;
+  resolutionPm: number;
+};
+
+export type TargetWords = {
+  /** "Make P7 to L7" */
+  title: string;
+  size: string;
+  /** "No larger than 18.001, no smaller than 17.999." */
+  between: string;
+  /** "0.086 left to turn."; empty while nothing was measured. */
+  left: string;
+};
+
+/** What to make a piece to. Working limits are rounded inward, never outward. */
+export function targetWords(facts: TargetFacts, shown: Shown): TargetWords {
+  const { mark, partner, resolutionPm, leftPm } = facts;
+  const figure = (pm: number) => shownLength(pm, resolutionPm, shown);
+  return {
+    title: `Make ${mark} to ${partner}`,
+    size: figure(facts.targetPm),
+    between: facts.provable
+      ? `No larger than ${inward(facts.noLargerPm, 'down', facts, shown)}, no smaller than ${inward(facts.noSmallerPm, 'up', facts, shown)}.`
+      : 'These gauges cannot prove the fit: measure the partner finer.',
+    left: leftPm === null ? '' : leftWords(leftPm, figure),
+  };
+}
+
+/** Care, in one sentence. */
+export const spindleWords = 'Spindle stopped before you measure.';
+
+/** A cut that could not be noted; `status` 0 is no answer, null a fault nobody foresaw. */
+export function cutTroubleWords(status: number | null): string {
+  return status === 0
+    ? 'The notebook does not answer, so the cut is not noted. Wait for it before you log the new size.'
+    : 'The cut was not noted, and nothing was changed. Try it again before you log the new size.';
+}
+
+function leftWords(leftPm: number, figure: (pm: number) => string): string {
+  return leftPm > 0 ? `${figure(leftPm)} left to turn.` : 'Nothing left to turn.';
+}
+
+/** To the gauge's step; a place more where the band is too narrow for whole steps. */
+function inward(
+  pm: number,
+  way: 'up' | 'down',
+  { noLargerPm, noSmallerPm, resolutionPm }: TargetFacts,
+  { unit, decimal }: Shown,
+): string {
+  const isNarrow = noLargerPm - noSmallerPm < 2 * resolutionPm;
+  const stepPm = isNarrow ? resolutionPm / 10 : resolutionPm;
+  const steps = way === 'up' ? Math.ceil(pm / stepPm) : Math.floor(pm / stepPm);
+  const decimals = decimalsForResolution(resolutionPm, unit) + (isNarrow ? 1 : 0);
+  return formatLength(Math.round(steps * stepPm), { unit, decimals, decimal });
+}

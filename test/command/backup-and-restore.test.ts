@@ -1,0 +1,169 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'libsql';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { backup } from '@/lib/command/backup.mjs';
+import { migrate } from '@/lib/command/migrate.mjs';
+import { lockNotebook } from '@/lib/command/notebook-lock.mjs';
+import { restore } from '@/lib/command/restore.mjs';
+import { root } from '@/lib/command/root.mjs';
+import { temporaryFolder } from '../setup/temporary-folder';
+
+async function notebook() {
+  const folder = temporaryFolder();
+  const url = `file:${folder}/fitwright.db`;
+  await migrate(url);
+  return { folder, url, file: join(folder, 'fitwright.db') };
+}
+
+function person(file: string, id: string) {
+  const db = new Database(file);
+  db.prepare(`INSERT INTO "Person" ("id", "createdAt", "name") VALUES (?, 'now', 'Ann')`).run(id);
+  db.close();
+}
+
+function people(file: string) {
+  const db = new Database(file);
+  const rows = db.prepare(`SELECT "id" FROM "Person" ORDER BY "id"`).all() as { id: string }[];
+  db.close();
+  return rows.map(({ id }) => id);
+}
+
+describe('backup', () => {
+  it('makes one whole, sound file while another connection is in the middle of writing', async () => {
+    const { url, file } = await notebook();
+    person(file, 'p1');
+    const writer = new Database(file);
+    writer.exec(
+      `BEGIN IMMEDIATE; INSERT INTO "Person" ("id", "createdAt", "name") VALUES ('p2', 'now', 'Bo')`,
+    );
+    const copy = await backup(url);
+    writer.exec('COMMIT');
+    writer.close();
+    expect(copy).toMatch(/backups.backup-\d{8}T\d{9}Z\.db$/);
+    expect(people(copy)).toEqual(['p1']);
+    expect(people(file)).toEqual(['p1', 'p2']);
+    expect(existsSync(`${copy}.part`)).toBe(false);
+  });
+
+  it('keeps the newest fourteen', async () => {
+    const { url, folder } = await notebook();
+    const first = await backup(url);
+    for (let n = 0; n < 14; n += 1) await backup(url);
+    expect(
+      readdirSync(join(folder, 'backups')).filter((name) => name.endsWith('.db')),
+    ).toHaveLength(14);
+    expect(existsSync(first)).toBe(false);
+  });
+
+  it('points to pg_dump for PostgreSQL, and says when there is no notebook', async () => {
+    await expect(backup('postgresql://shed/fit')).rejects.toThrow(/pg_dump .* fit$/);
+    await expect(backup(`file:${temporaryFolder()}/none.db`)).rejects.toThrow('no notebook');
+  });
+
+  it('leaves nothing half made when it cannot write', async () => {
+    const { url, folder } = await notebook();
+    writeFileSync(join(folder, 'backups'), 'a file where the folder should be');
+    await expect(backup(url)).rejects.toThrow('The notebook was not changed');
+  });
+});
+
+describe('restore', () => {
+  it('puts the backup in place and keeps what was there', async () => {
+    const { url, file } = await notebook();
+    person(file, 'p1');
+    const copy = await backup(url);
+    person(file, 'p2');
+    const done = await restore(copy, url);
+    expect(done.file).toBe(file);
+    expect(people(file)).toEqual(['p1']);
+    expect(people(done.replaced!)).toEqual(['p1', 'p2']);
+    expect(existsSync(copy)).toBe(true);
+    expect((await migrate(url)).applied).toEqual([]);
+  });
+
+  it('keeps with the replaced notebook what only its log holds yet', async () => {
+    const { url, file } = await notebook();
+    const copy = await backup(url);
+    // Killed, so that nothing is folded back from the log into the file.
+    const script = `import D from 'libsql'; const db = new D(process.argv[1]);
+      db.exec(\`INSERT INTO "Person" ("id", "createdAt", "name") VALUES ('p9', 'now', 'Cy')\`);
+      process.kill(process.pid, 'SIGKILL');`;
+    const child = spawn(process.execPath, ['--input-type=module', '-e', script, file], {
+      cwd: root,
+    });
+    await once(child, 'close');
+    expect(existsSync(`${file}-wal`)).toBe(true);
+    const { replaced } = await restore(copy, url);
+    expect(people(replaced!)).toEqual(['p9']);
+    expect(people(file)).toEqual([]);
+  });
+
+  it('works where the notebook is lost, and the marker then lets it start again', async () => {
+    const { url, file } = await notebook();
+    person(file, 'p1');
+    const copy = await backup(url);
+    rmSync(file);
+    await expect(migrate(url)).rejects.toThrow(copy);
+    expect(await restore(copy, url)).toEqual({ file, replaced: null });
+    expect((await migrate(url)).applied).toEqual([]);
+    expect(people(file)).toEqual(['p1']);
+  });
+
+  it('refuses a damaged file, another program’s, a newer notebook, itself and a missing one', async () => {
+    const { url, file, folder } = await notebook();
+    person(file, 'p1');
+    const copy = await backup(url);
+    const broken = join(folder, 'broken.db');
+    const bytes = readFileSync(copy);
+    bytes.fill(0xff, 4096 * 3, 4096 * 6);
+    writeFileSync(broken, bytes);
+    await expect(restore(broken, url)).rejects.toThrow(/damaged/);
+    const other = join(folder, 'other.db');
+    new Database(other).exec('CREATE TABLE t (a)');
+    await expect(restore(other, url)).rejects.toThrow('not a notebook of Fitwright');
+    const newer = new Database(copy);
+    newer.exec(
+      `INSERT INTO "_prisma_migrations" ("id", "checksum", "migration_name", "finished_at") VALUES ('x', 'y', 'z', 1)`,
+    );
+    newer.close();
+    await expect(restore(copy, url)).rejects.toThrow('newer Fitwright');
+    await expect(restore(file, url)).rejects.toThrow('the notebook itself');
+    await expect(restore(join(folder, 'none.db'), url)).rejects.toThrow('There is no file');
+    await expect(restore(copy, 'postgresql://shed/fit')).rejects.toThrow('pg_restore');
+    expect(people(file)).toEqual(['p1']);
+  });
+
+  it('refuses while another process has the notebook, and not after that one was killed', async () => {
+    const { url, file, folder } = await notebook();
+    person(file, 'p1');
+    const copy = await backup(url);
+    const script = `const { lockNotebook } = await import('./lib/command/notebook-lock.mjs');
+      await lockNotebook(process.argv[1], 'serving http://127.0.0.1:4180');
+      console.log('locked'); setInterval(() => {}, 1000);`;
+    const child = spawn(process.execPath, ['--input-type=module', '-e', script, folder], {
+      cwd: root,
+    });
+    onTestFinished(() => void child.kill('SIGKILL'));
+    await once(child.stdout, 'data');
+    await expect(restore(copy, url)).rejects.toThrow(
+      `already running on the notebook in ${folder} (process ${child.pid}, serving http://127.0.0.1:4180)`,
+    );
+    child.kill('SIGKILL');
+    await once(child, 'close');
+    await expect(restore(copy, url)).resolves.toMatchObject({ file });
+  });
+
+  it('gives its claim back, whether it succeeds or not', async () => {
+    const { url, folder } = await notebook();
+    const copy = await backup(url);
+    await restore(copy, url);
+    writeFileSync(join(folder, 'bad.db'), 'x'.repeat(5000));
+    await expect(restore(join(folder, 'bad.db'), url)).rejects.toThrow();
+    const release = await lockNotebook(folder, 'testing');
+    release();
+    expect(existsSync(join(folder, 'server.json'))).toBe(false);
+  });
+});

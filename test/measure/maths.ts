@@ -1,0 +1,192 @@
+/*
+ * How long the heavy mathematics takes: medians over several runs, beside numpy and scipy doing the
+ * same work on the same data in the same run, where python3 with both is at hand.
+ *
+ *     npm run measure:maths
+ *
+ * Both sides give a check value that has to agree; a disagreement is printed and ends with status 1.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { leastTotal } from '@/lib/maths/assignment/least-total';
+import { pairPieces } from '@/lib/maths/assignment/pair-pieces';
+import { individualsLimits } from '@/lib/maths/control/individuals-limits';
+import { patternRules } from '@/lib/maths/control/pattern-rules';
+import { mean } from '@/lib/maths/statistics/mean';
+import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
+import { parseLength } from '@/lib/units/parse-length';
+import { seededDraws } from './seeded-draws';
+
+type Measure = {
+  name: string;
+  rounds: number;
+  /** Does the work once and gives a value that tells whether it was done right. */
+  run: () => number;
+  /** Pieces of work in one run; times are shown for one of them. */
+  times?: number;
+  /** The same for numpy and scipy, by the names of maths.py; left out where they have no equal. */
+  twin?: { kind: string; arguments: unknown[] };
+  /** How far the two check values may be apart, relative to their size. */
+  agreesTo?: number;
+};
+
+const folder = mkdtempSync(join(tmpdir(), 'measure-'));
+try {
+  const measures = [
+    meanAndSd(),
+    clearancePairing(500),
+    clearancePairing(1000),
+    randomAssignment(500),
+    randomAssignment(1000),
+    chartAndRules(),
+    typedLine(),
+  ];
+  const theirs = twins(measures);
+  const rows = measures.map((measure) => row(measure, theirs?.[measure.name]));
+  console.log(`${cpus()[0]?.model ?? 'unknown processor'}, node ${process.version}\n`);
+  print(rows);
+  if (theirs === undefined) console.log('\npython3 with numpy and scipy was not found.');
+  if (rows.some((one) => one.apart)) process.exitCode = 1;
+} finally {
+  rmSync(folder, { recursive: true });
+}
+
+function meanAndSd(): Measure {
+  const draws = seededDraws(1);
+  const values = Float64Array.from({ length: 1e6 }, () => 25 + draws.normal() / 1000);
+  return {
+    name: 'mean and standard deviation of 10^6',
+    rounds: 11,
+    run: () => mean(values) + standardDeviation(values),
+    twin: { kind: 'mean_and_sd', arguments: [kept('values', values)] },
+  };
+}
+
+function clearancePairing(size: number): Measure {
+  const draws = seededDraws(size);
+  const boresPm = Array.from({ length: size }, () => pm(20.02 + draws.normal() * 0.004));
+  const shaftsPm = Array.from({ length: size }, () => pm(19.99 + draws.normal() * 0.004));
+  // Limits so wide that every pair is legal, as in the matrix of the twin.
+  const question = { boresPm, shaftsPm, minPm: pm(-5), maxPm: pm(5), aimPm: pm(0.03) };
+  const sizes = Float64Array.from([...boresPm, ...shaftsPm]);
+  return {
+    name: `pairing ${size} with ${size} by clearance`,
+    rounds: 5,
+    run: () => pairPieces({ ...question, purpose: 'closest' }).sumOffPm,
+    twin: {
+      kind: 'clearances',
+      arguments: [kept(`sizes-${size}`, sizes), size, question.aimPm],
+    },
+  };
+}
+
+function randomAssignment(size: number): Measure {
+  const draws = seededDraws(size + 1);
+  const costs = Float64Array.from({ length: size * size }, () => Math.floor(1e6 * draws.uniform()));
+  return {
+    name: `assignment ${size} x ${size}, random costs`,
+    rounds: 5,
+    run: () => leastTotal({ rows: size, columns: size, costs }).total,
+    twin: { kind: 'assignment', arguments: [kept(`costs-${size}`, costs), size] },
+  };
+}
+
+function chartAndRules(): Measure {
+  const draws = seededDraws(7);
+  let wander = 0;
+  const values = Float64Array.from({ length: 1e5 }, () => {
+    wander = 0.7 * wander + draws.normal();
+    return 25 + wander / 1000;
+  });
+  const readings = [...values];
+  return {
+    name: 'chart limits and all pattern rules on 10^5 points',
+    rounds: 11,
+    run: () => {
+      const { mean: centre, sigma } = individualsLimits({ values: readings });
+      const found = Object.values(patternRules(readings, centre, sigma));
+      return found.reduce((sum, list) => sum + list.length, 0);
+    },
+    twin: { kind: 'chart', arguments: [kept('chart', values)] },
+    agreesTo: 0,
+  };
+}
+
+function typedLine(): Measure {
+  const lines = ['24.987', '24,987 mm', '.9837in', '1 1/4"', '-3 thou', '+0.02', '18 um', '0.5000'];
+  const setting = { decimal: '.', unit: 'mm', nominalPm: 25_000_000_000 } as const;
+  const times = 80_000;
+  return {
+    name: 'a typed line',
+    rounds: 11,
+    times,
+    run: () => {
+      let understood = 0;
+      for (let i = 0; i < times; i += 1) {
+        if (parseLength(lines[i % lines.length]!, setting).kind === 'length') understood += 1;
+      }
+      return understood;
+    },
+  };
+}
+
+/** Writes data for the twin and gives the name it is kept under. */
+function kept(name: string, values: Float64Array): string {
+  writeFileSync(join(folder, name), values);
+  return name;
+}
+
+function pm(mm: number): number {
+  return Math.round(mm * 1e9);
+}
+
+type Found = Record<string, [medianMs: number, check: number]>;
+
+function twins(measures: readonly Measure[]): Found | undefined {
+  const work = measures.flatMap(({ name, rounds, twin }) =>
+    twin === undefined ? [] : [{ name, rounds, ...twin }],
+  );
+  writeFileSync(join(folder, 'work.json'), JSON.stringify(work));
+  const hasBoth = spawnSync('python3', ['-c', 'import numpy, scipy']).status === 0;
+  if (!hasBoth) return undefined;
+  const script = fileURLToPath(new URL('./maths.py', import.meta.url));
+  const done = spawnSync('python3', [script, folder], { encoding: 'utf8' });
+  if (done.status !== 0) throw new Error(`maths.py failed: ${done.stderr}`);
+  return JSON.parse(done.stdout) as Found;
+}
+
+type Row = { name: string; ours: string; theirs: string; ratio: string; apart: boolean };
+
+function row(measure: Measure, twin: Found[string] | undefined): Row {
+  const { name, rounds, run, times = 1, agreesTo = 1e-9 } = measure;
+  let check = run();
+  const taken = Array.from({ length: rounds }, () => {
+    const start = performance.now();
+    check = run();
+    return performance.now() - start;
+  });
+  const ours = taken.sort((a, b) => a - b)[rounds >> 1]!;
+  const shown = { name, ours: asTime(ours / times) };
+  if (twin === undefined) return { ...shown, theirs: '-', ratio: '-', apart: false };
+  const [theirs, wanted] = twin;
+  const apart = !(Math.abs(check - wanted) <= agreesTo * Math.abs(wanted));
+  const ratio = (ours / theirs).toFixed(2);
+  if (apart) console.error(`${name}: got ${check}, numpy and scipy ${wanted}`);
+  return { ...shown, theirs: asTime(theirs / times), ratio, apart };
+}
+
+function asTime(ms: number): string {
+  return ms < 0.1 ? `${(1000 * ms).toFixed(2)} us` : `${ms.toFixed(ms < 10 ? 2 : 0)} ms`;
+}
+
+function print(rows: readonly Row[]): void {
+  const heads = { name: 'work', ours: 'here', theirs: 'numpy/scipy', ratio: 'ratio' };
+  const width = Math.max(...rows.map(({ name }) => name.length));
+  for (const { name, ours, theirs, ratio } of [heads, ...rows]) {
+    const cells = [ours.padStart(10), theirs.padStart(12), ratio.padStart(7)];
+    console.log(name.padEnd(width), ...cells);
+  }
+}

@@ -1,0 +1,232 @@
+import { describe, expect, it } from 'vitest';
+import { slipOf } from '@/lib/rules/slip';
+import type { SlipFacts } from '@/lib/rules/slips/slip-facts';
+import { parseLength } from '@/lib/units/parse-length';
+import { mm, um } from './make';
+
+// Fingerprints, thresholds and their order: FORMULAS.md section 32 (max(5 s, 4 resolutions) to doubt,
+// max(3 s, 2 resolutions) to name). Thimble pitch 0.5 mm and 0.025 in, sleeve line 1 mm and 0.1 in: same place.
+const inch = 25_400_000_000;
+
+/** A piston like P5 of the example: open limits from its liner, four readings about 17.999. */
+const piston: SlipFacts = {
+  kind: 'outside',
+  nominalPm: 18 * mm,
+  limits: { lowerPm: 17_996 * um, upperPm: 18_000 * um },
+  othersPm: [17_999, 17_999, 17_998, 17_999].map((steps) => steps * um),
+  beforeCutPm: null,
+  gauge: {
+    kind: 'micrometer',
+    unit: 'mm',
+    resolutionPm: um,
+    uncertaintyPm: 400_000,
+    rangeLowPm: 0,
+    rangeHighPm: 25 * mm,
+  },
+  repeatPm: 600_000,
+  setting: { decimal: '.', unit: 'mm', nominalPm: 18 * mm },
+  elsewhere: [],
+};
+/** The same piston before anything was read of it. */
+const first: SlipFacts = { ...piston, othersPm: [] };
+const liner: SlipFacts = {
+  ...first,
+  kind: 'bore',
+  limits: { lowerPm: 18 * mm, upperPm: 18_018 * um },
+};
+
+function slip(text: string, facts: SlipFacts) {
+  const parsed = parseLength(text, facts.setting);
+  if (parsed.kind !== 'length') throw new Error(`${text} is no length here`);
+  return slipOf(
+    { text, valuePm: parsed.sizePm, resolutionPm: parsed.resolutionPm ?? facts.gauge.resolutionPm },
+    facts,
+  );
+}
+
+describe('slipOf, beside other readings', () => {
+  it('finds nothing odd about a reading among the others', () => {
+    expect(slip('17.999', piston)).toBeNull();
+  });
+
+  it('lets form be form: a few steps outside the others is no slip', () => {
+    expect(slip('17.995', piston)).toBeNull();
+    expect(slip('18.003', piston)).toBeNull();
+  });
+
+  it('names a missed turn of a metric thimble, too many and too few', () => {
+    expect(slip('18.498', piston)).toMatchObject({
+      kind: 'thimble turn',
+      insteadPm: 17_998 * um,
+      stepPm: mm / 2,
+      expected: { from: 'readings', lowPm: 17_998 * um, highPm: 17_999 * um },
+    });
+    expect(slip('17.499', piston)).toMatchObject({ kind: 'thimble turn', insteadPm: 17_999 * um });
+  });
+
+  it('takes a turn for one only within max(3 s, 2 resolutions) of the others', () => {
+    expect(slip('18.501', piston)?.kind).toBe('thimble turn'); // 18.001: two steps above 17.999
+    expect(slip('18.502', piston)?.kind).not.toBe('thimble turn');
+    expect(slip('18.502', { ...piston, repeatPm: um })?.kind).toBe('thimble turn'); // 3 s is 0.003
+  });
+
+  it('names a missed turn of an inch thimble: 0.025 in', () => {
+    const inches: SlipFacts = {
+      ...piston,
+      nominalPm: inch,
+      limits: { lowerPm: null, upperPm: null },
+      othersPm: [0.9995 * inch, 0.9996 * inch],
+      gauge: { ...piston.gauge, unit: 'in', resolutionPm: 2_540_000, rangeHighPm: inch * 1.1 },
+      setting: { decimal: '.', unit: 'in', nominalPm: inch },
+    };
+    expect(slip('1.0245', inches)).toMatchObject({
+      kind: 'thimble turn',
+      insteadPm: 0.9995 * inch,
+    });
+    expect(slip('1.0995', inches)).toMatchObject({ kind: 'sleeve line', stepPm: inch / 10 });
+  });
+
+  it('does not look for a thimble on a caliper', () => {
+    const caliper = { ...piston, gauge: { ...piston.gauge, kind: 'caliper' as const } };
+    expect(slip('18.498', caliper)?.kind).not.toBe('thimble turn');
+  });
+
+  it('names a missed line of the sleeve: a whole millimetre', () => {
+    expect(slip('18.999', piston)).toMatchObject({ kind: 'sleeve line', insteadPm: 17_999 * um });
+  });
+
+  it('names the other unit, both ways', () => {
+    expect(slip('0.7086', { ...piston, repeatPm: null })).toMatchObject({ kind: 'other unit' });
+    expect(slip('457.175', piston)).toMatchObject({
+      kind: 'other unit',
+      insteadPm: 17_999_015_748,
+    });
+  });
+
+  it('names a moved point, and one left out', () => {
+    expect(slip('1.7999', piston)).toMatchObject({
+      kind: 'decimal point',
+      insteadPm: 17_999 * um,
+    });
+    expect(slip('179.99', piston)?.kind).toBe('decimal point');
+    expect(slip('17999', piston)).toMatchObject({ kind: 'decimal point', insteadPm: 17_999 * um });
+  });
+
+  it('names two neighbouring figures exchanged, over the point too', () => {
+    const odd = { ...piston, othersPm: [18_210 * um, 18_210 * um] };
+    expect(slip('18.12', { ...odd, gauge: { ...odd.gauge, resolutionPm: 10 * um } })).toMatchObject(
+      {
+        kind: 'swapped figures',
+        insteadPm: 18_210 * um,
+      },
+    );
+    expect(slip('19.799', piston)).toMatchObject({
+      kind: 'swapped figures',
+      insteadPm: 17_999 * um,
+    });
+    expect(slip('12.855', { ...piston, othersPm: [18_255 * um] })).toMatchObject({
+      kind: 'swapped figures',
+      insteadPm: 18_255 * um,
+    });
+  });
+
+  it('names a radius read for a diameter', () => {
+    expect(slip('9.0', { ...piston, gauge: { ...piston.gauge, resolutionPm: um } })?.kind).toBe(
+      'half or double',
+    );
+    expect(slip('35.998', piston)).toMatchObject({
+      kind: 'half or double',
+      insteadPm: 17_999 * um,
+    });
+  });
+
+  it('names the feature whose size it is', () => {
+    const elsewhere = [
+      { pieceId: 'P5', featureId: 'length', lowPm: 19_970 * um, highPm: 19_970 * um },
+    ];
+    expect(slip('19.97', { ...piston, elsewhere })).toMatchObject({
+      kind: 'wrong feature',
+      elsewhere: { featureId: 'length' },
+    });
+  });
+
+  it('names one figure wrong, or one too many', () => {
+    expect(slip('13.999', piston)).toMatchObject({ kind: 'one figure', insteadPm: 17_999 * um });
+    expect(
+      slip('177.999', { ...piston, gauge: { ...piston.gauge, rangeHighPm: null } }),
+    ).toMatchObject({ kind: 'one figure', insteadPm: 17_999 * um });
+  });
+
+  it('calls far off what nothing explains, and only from fifty steps and the whole band away', () => {
+    expect(slip('18.163', piston)?.kind).toBe('far off');
+    expect(slip('18.042', piston)).toBeNull(); // 43 steps
+    const wide = { ...piston, limits: { lowerPm: 17_800 * um, upperPm: 18_000 * um } };
+    expect(slip('18.163', wide)).toBeNull(); // 164 steps, inside a band of 200
+  });
+
+  it('is calmer where the gauge repeats worse', () => {
+    expect(slip('18.498', { ...piston, repeatPm: 120 * um })).toBeNull(); // 5 s is 0.6
+  });
+});
+
+describe('slipOf, of a first reading', () => {
+  it('takes a shaft above its limits for stock, and one below by a turn for a slip', () => {
+    expect(slip('18.498', first)).toBeNull();
+    expect(slip('17.498', first)).toMatchObject({
+      kind: 'thimble turn',
+      insteadPm: 17_998 * um,
+      expected: { from: 'limits' },
+    });
+  });
+
+  it('takes a bore below its limits for stock, and one above by a turn for a slip', () => {
+    expect(slip('17.512', liner)).toBeNull();
+    expect(slip('18.512', liner)).toMatchObject({ kind: 'thimble turn', insteadPm: 18_012 * um });
+  });
+
+  it('does not ask about a size that is only out', () => {
+    expect(slip('17.980', first)).toBeNull();
+    expect(slip('18.031', liner)).toBeNull();
+  });
+
+  it('sees the other unit, the point and the radius without other readings', () => {
+    expect(slip('0.7087', first)?.kind).toBe('other unit');
+    expect(slip('180.05', { ...first, gauge: { ...first.gauge, rangeHighPm: null } })?.kind).toBe(
+      'decimal point',
+    );
+    expect(slip('9.0', first)?.kind).toBe('half or double');
+  });
+
+  it('after a cut, doubts a shaft that is larger than it was by a turn', () => {
+    const cut = { ...first, beforeCutPm: 18_086 * um };
+    expect(slip('18.050', cut)).toBeNull();
+    expect(slip('18.499', cut)).toMatchObject({ kind: 'thimble turn', insteadPm: 17_999 * um });
+  });
+
+  it('cannot tell a turn where only the nominal is known', () => {
+    const open = { ...first, limits: { lowerPm: null, upperPm: null } };
+    expect(slip('17.498', open)).toBeNull();
+    expect(slip('1.80', open)?.kind).toBe('decimal point');
+  });
+
+  it('expects nothing of roundness', () => {
+    expect(slip('0.9', { ...first, kind: 'roundness' })).toBeNull();
+  });
+});
+
+describe('slipOf, by the range of the gauge', () => {
+  it('says where the gauge stops', () => {
+    const bar = { ...first, nominalPm: 30 * mm, limits: { lowerPm: null, upperPm: null } };
+    expect(slip('31.4', bar)).toMatchObject({
+      kind: 'far off',
+      stopsAtPm: 25 * mm,
+      insteadPm: null,
+    });
+    const plug = { ...bar, gauge: { ...bar.gauge, rangeLowPm: 28 * mm, rangeHighPm: null } };
+    expect(slip('27.9', plug)).toMatchObject({ kind: 'far off', stopsAtPm: 28 * mm });
+  });
+
+  it('prefers a slip that explains it', () => {
+    expect(slip('35.998', piston)).toMatchObject({ kind: 'half or double', stopsAtPm: 25 * mm });
+  });
+});

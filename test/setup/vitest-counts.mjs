@@ -1,0 +1,24 @@
+/**
+ * How many tests passed and failed, from vitest's JSON note of a run.
+ *
+ * A test that did not run is no proof, so a skipped or a planned one counts as failed; so does a file
+ * that could not be loaded, which vitest counts as no test at all.
+ *
+ * @param {{ numPassedTests: number, numFailedTests: number, numPendingTests: number,
+ *   numTodoTests: number, testResults: { status: string, assertionResults: { status: string }[] }[] }
+ *   | undefined} note undefined when vitest ended without one
+ * @returns {{ passed: number, failed: number }}
+ */
+export function vitestCounts(note) {
+  if (note === undefined) return { passed: 0, failed: 0 };
+  const idle = note.numPendingTests + note.numTodoTests;
+  if (idle > 0) console.error(`${idle} tests were skipped; a skipped test counts as failed.`);
+  const unloaded = note.testResults.filter(
+    ({ status, assertionResults }) =>
+      status === 'failed' && !assertionResults.some((test) => test.status === 'failed'),
+  );
+  return {
+    passed: note.numPassedTests,
+    failed: note.numFailedTests + idle + unloaded.length,
+  };
+}
