@@ -1,5 +1,7 @@
 import type { Metadata } from 'next';
 import { openApi } from '@/lib/http/open-api';
+import { problemCodes } from '@/lib/http/problem-codes';
+import { refusals } from '@/lib/store/refused';
 import { Operation, type Described } from './papers/operation';
 import styles from './papers/papers.module.css';
 import { FieldTable, fieldsOf, TypeLine } from './papers/shape-table';
@@ -33,6 +35,19 @@ export default function ApiPage() {
           );
         }),
       )}
+      <h2>Problems</h2>
+      <ul className={styles.answers}>
+        {Object.entries(problemCodes).map(([code, [status, title]]) => (
+          <li key={code}>
+            <b>{status}</b> <code>{code}</code> {title}
+          </li>
+        ))}
+        {Object.entries(refusals).map(([code, says]) => (
+          <li key={`refused ${code}`}>
+            <b>422</b> <code>{code}</code> {says}
+          </li>
+        ))}
+      </ul>
       <h2>Shapes</h2>
       {Object.entries(components?.schemas ?? {}).map(([name, schema]) => (
         <Shape key={name} name={name} schema={schema as Schema} />
@@ -42,15 +57,16 @@ export default function ApiPage() {
 }
 
 function Shape({ name, schema }: { name: string; schema: Schema }) {
-  const fields = fieldsOf(schema);
-  const { description } = schema as { description?: string };
+  const { description, anyOf } = schema as { description?: string; anyOf?: Schema[] };
+  const forms = (anyOf ?? [schema]).filter((form) => fieldsOf(form).length > 0);
   return (
     <section className={styles.shape} id={name}>
       <h3>{name}</h3>
       {description !== undefined && <p>{description}</p>}
-      {fields.length > 0 ? (
-        <FieldTable caption={`Fields of ${name}`} fields={fields} />
-      ) : (
+      {forms.map((form, i) => (
+        <FieldTable key={i} caption={`Fields of ${name}`} fields={fieldsOf(form)} />
+      ))}
+      {forms.length === 0 && (
         <p>
           <TypeLine schema={schema} />
         </p>

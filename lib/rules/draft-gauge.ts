@@ -1,5 +1,4 @@
 import type { Gauge } from '@/lib/schema/gauge';
-import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
 import { parseLength, type ParsedLength } from '@/lib/units/parse-length';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
@@ -40,14 +39,7 @@ export function gaugeDraftOf(gauge: Gauge | null, decimal: DecimalMark): GaugeDr
     };
   }
   const { unit } = gauge;
-  const text = (pm: number | null) => {
-    if (pm === null) return '';
-    if (pm === 0) return '0';
-    let decimals = decimalsForResolution(Math.min(gauge.resolutionPm, pm), unit);
-    const at = (places: number) => formatLength(pm, { unit, decimals: places, decimal });
-    while (decimals < 9 && at(decimals + 1) !== `${at(decimals)}0`) decimals += 1;
-    return at(decimals);
-  };
+  const text = (pm: number | null) => (pm === null ? '' : exactText(pm, unit, decimal));
   return {
     name: gauge.name,
     kind: gauge.kind,
@@ -99,4 +91,17 @@ export function draftGauge(
       note: draft.note.trim(),
     },
   };
+}
+
+/**
+ * The shortest text that is read back as the very same length: in the unit, or in millimetres, with their
+ * name, where no decimal in the unit is exact.
+ */
+function exactText(pm: number, unit: LengthUnit, decimal: DecimalMark): string {
+  for (let decimals = 0; decimals <= 12; decimals += 1) {
+    const text = formatLength(pm, { unit, decimals, decimal });
+    const read = parseLength(`${text} ${unit}`, { decimal, unit });
+    if (read.kind === 'length' && read.pm === pm) return text;
+  }
+  return `${exactText(pm, 'mm', decimal)} mm`;
 }

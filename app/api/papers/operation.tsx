@@ -22,13 +22,14 @@ export function Operation({ method, path, operation }: Props) {
     required: required === true,
   }));
   const body = contentOf(requestBody);
+  const answers = responses as Record<string, AnswerOf>;
   return (
     <article className={styles.operation}>
       <h3>
         <code>{title}</code>
       </h3>
       <p>
-        {summary}.{description === undefined ? '' : ` ${description}`}
+        {summary}.{description === undefined ? '' : ` ${description.replaceAll('`', '')}`}
       </p>
       {inputs.length > 0 && <FieldTable caption={`What ${title} is asked with`} fields={inputs} />}
       {body?.schema !== undefined && (
@@ -42,9 +43,12 @@ export function Operation({ method, path, operation }: Props) {
         </>
       )}
       <ul className={styles.answers}>
-        {Object.entries(responses).map(([status, response]) => (
-          <Answer key={status} status={status} response={response as AnswerOf} />
-        ))}
+        {Object.entries(answers)
+          .filter(([status]) => status.startsWith('2'))
+          .map(([status, response]) => (
+            <Answer key={status} status={status} response={response} />
+          ))}
+        <li>Problems: {problemLine(answers)}</li>
       </ul>
     </article>
   );
@@ -56,11 +60,22 @@ function Answer({ status, response }: { status: string; response: AnswerOf }) {
   const [type, content] = Object.entries(response.content ?? {})[0] ?? [];
   return (
     <li>
-      <b>{status}</b> {response.description.replaceAll('`', '').replaceAll('\n\n', ' ')}{' '}
+      <b>{status}</b> {response.description}{' '}
       {content?.schema !== undefined && <TypeLine schema={content.schema} />}
       {type !== undefined && !type.includes('json') && ` (${type})`}
     </li>
   );
+}
+
+/** The codes that come with each status; what they mean stands once, under Problems. */
+function problemLine(responses: Record<string, AnswerOf>): string {
+  return Object.entries(responses)
+    .filter(([status]) => !status.startsWith('2'))
+    .map(([status, { description }]) => {
+      const codes = [...description.matchAll(/`([^`]+)`/g)].map(([, code]) => code);
+      return `${status} ${codes.join(', ')}`;
+    })
+    .join('; ');
 }
 
 function contentOf(requestBody: unknown): { schema?: Schema } | undefined {

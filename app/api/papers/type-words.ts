@@ -24,6 +24,12 @@ export function typeWords(schema: Schema): TypeWords {
   }
   if (own.const !== undefined) return [String(own.const)];
   if (own.enum !== undefined) return [own.enum.map(String).join(', ')];
+  if (Array.isArray(own.type)) {
+    return own.type.flatMap((type, i) => [
+      ...(i === 0 ? [] : [' or ']),
+      ...typeWords({ ...own, type } as Schema),
+    ]);
+  }
   switch (own.type) {
     case 'null':
       return ['null'];

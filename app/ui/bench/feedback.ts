@@ -45,7 +45,9 @@ let audio: AudioContext | null = null;
 export function giveFeedback(outcome: Outcome): void {
   if (recall('sound') === 'on') play(tones[outcome]);
   if (recall('vibration') === 'on') {
-    navigator.vibrate?.(tones[outcome].flatMap(({ ms }, index) => (index === 0 ? [ms] : [gapMs, ms])));
+    navigator.vibrate?.(
+      tones[outcome].flatMap(({ ms }, index) => (index === 0 ? [ms] : [gapMs, ms])),
+    );
   }
 }
 

@@ -112,10 +112,10 @@ export function StationMap(props: Props) {
   );
 }
 
-/** Room for the longest figure, and for its ring if it is held. */
+/** Room for the longest figure; never under what a thumb needs. */
 function cellLeastPx(cells: Props['cells'], sizePx: number): number {
   const widths = cells.flat().map(({ text }) => textWidth({ text: text ?? '', sizePx }));
-  return Math.max(72, ...widths) + 22;
+  return Math.max(56, ...widths) + 12;
 }
 
 type CellProps = {

@@ -46,6 +46,8 @@ export type Bench = {
   unit: LengthUnit;
   setUnit: (unit: LengthUnit) => void;
   partner: EntryPartner | null;
+  /** The doubt that limits taken from a chosen partner carry; 0 for limits of the drawing. */
+  partnerStandardPm: number;
   /** The step in which sizes of this cell are shown. */
   resolutionPm: number;
   /** The next piece or feature that still has something to read. */
@@ -116,9 +118,13 @@ export function useBench(asked: Asked): Bench | null {
       held: cell.readings.findLast(({ state }) => state === 'held') ?? null,
       gauge,
       chooseGauge: (id) => sayGauges(JSON.stringify({ ...gauges, [feature.id]: id })),
-      unit: unitOf !== null && unitOf.gaugeId === gauge?.id ? unitOf.unit : (gauge?.unit ?? chosen.unit),
+      unit:
+        unitOf !== null && unitOf.gaugeId === gauge?.id
+          ? unitOf.unit
+          : (gauge?.unit ?? chosen.unit),
       setUnit: (unit) => setUnitOf(gauge === null ? null : { gaugeId: gauge.id, unit }),
       partner,
+      partnerStandardPm,
       resolutionPm:
         gaugeById(cell.size?.gaugeId ?? '')?.resolutionPm ??
         gauge?.resolutionPm ??

@@ -1,6 +1,6 @@
 'use client';
 
-import { useRef } from 'react';
+import { useLayoutEffect, useRef } from 'react';
 import { entryCell } from '@/lib/rules/entry-cell';
 import { looksCut } from '@/lib/rules/entry-cut';
 import { entryMeaning } from '@/lib/rules/entry-meaning';
@@ -29,6 +29,9 @@ type Decided = {
   kept?: boolean;
 };
 
+/** Something to do once the bench has changed. */
+type Waiting = { isReady: (bench: Bench) => boolean; act: () => void };
+
 type Line = {
   /** Shows a notice, or clears it. */
   notify: (notice: Notice | null) => void;
@@ -42,8 +45,22 @@ type Line = {
  * What happens to a text when it is logged: it becomes a reading, or a question, or a sentence. Nothing is
  * guessed and nothing is dropped without a word.
  */
-export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) => Promise<boolean>) {
+export function useCommit(
+  current: Bench,
+  line: Line,
+  noteCut: (spring: boolean) => Promise<boolean>,
+) {
   const before = useRef<EntryCommit | null>(null);
+  // An answer may come long after its question: it is judged by the bench as it is then.
+  const latest = useRef(current);
+  const waiting = useRef<Waiting | null>(null);
+  useLayoutEffect(() => {
+    latest.current = current;
+    const due = waiting.current;
+    if (due === null || !due.isReady(current)) return;
+    waiting.current = null;
+    due.act();
+  });
 
   function refuse(text: string, error: EntryError): void {
     line.putBack(text);
@@ -69,6 +86,7 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
   }
 
   function judge(text: string, atMs: number, decided: Decided = {}): void {
+    const bench = latest.current;
     const { gauge, feature, chosen, unit, cell } = bench;
     const read = entryMeaning(text, {
       decimal: chosen.decimal,
@@ -84,7 +102,10 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
     if (text.length > textMax) return refuse(text, { code: 'text-too-long', character: '' });
     if (gauge === null) {
       line.putBack(text);
-      return line.notify({ kind: 'error', says: 'Which gauge is this from? It is kept once you say.' });
+      return line.notify({
+        kind: 'error',
+        says: 'Which gauge is this from? It is kept once you say.',
+      });
     }
     const again = (more: Decided) => judge(text, atMs, { ...decided, ...more });
     const meaning = decided.meaning ?? (read.kind === 'length' ? read.meaning : null);
@@ -120,6 +141,7 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
 
   /** A reading that comes while another is held may be its second measurement, or go on with the plan. */
   function askWhose(text: string, again: (more: Decided) => void): void {
+    const bench = latest.current;
     const held = bench.held!;
     const shown = shownLength(held.valuePm, held.resolutionPm, bench.chosen);
     const there = placeWords(held, bench.feature) || bench.feature.name.toLowerCase();
@@ -147,6 +169,7 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
 
   /** Every place has a reading: it may be one more, or the first of the next piece. */
   function askWhere(text: string, atMs: number, again: (more: Decided) => void): void {
+    const bench = latest.current;
     const last = bench.last ?? entryPlan(bench.feature)[0]!;
     const here = { station: last.station, direction: last.direction };
     const next = bench.nextCell;
@@ -163,6 +186,7 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
   }
 
   function askCut(text: string, meaning: LengthMeaning, again: (more: Decided) => void): void {
+    const bench = latest.current;
     const shown = shownLength(
       meaning.sizePm,
       meaning.resolutionPm ?? bench.resolutionPm,
@@ -172,9 +196,15 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
       {
         label: 'cut since, this is the new size',
         act() {
+          const old = bench.cell.readings.at(-1)?.id;
+          waiting.current = {
+            isReady: ({ cell }) => cell.readings.every(({ id }) => id !== old),
+            act: () => again({ notCut: true }),
+          };
           void noteCut(false).then((noted) => {
-            if (noted) again({ notCut: true });
-            else line.putBack(text);
+            if (noted) return;
+            waiting.current = null;
+            line.putBack(text);
           });
         },
       },
@@ -182,30 +212,22 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
     ]);
   }
 
-  /** The line is moved to the next piece first; the reading is logged there once it is on the bench. */
-  const waiting = useRef<{ cell: EntryCell; text: string; atMs: number } | null>(null);
-  function goOn(cell: EntryCell, text: string, atMs: number): void {
-    waiting.current = { cell, text, atMs };
-    bench.where.goTo(cell);
-  }
-  /** Called after each drawing: logs what was waiting for the piece that has now come. */
-  function arrived(): void {
-    const due = waiting.current;
-    if (due === null) return;
-    if (due.cell.pieceId !== bench.piece.id || due.cell.featureId !== bench.feature.id) return;
-    waiting.current = null;
-    judge(due.text, due.atMs);
+  /** The next piece comes onto the bench first; the reading is logged there. */
+  function goOn(next: EntryCell, text: string, atMs: number): void {
+    waiting.current = {
+      isReady: ({ piece, feature }) => piece.id === next.pieceId && feature.id === next.featureId,
+      act: () => judge(text, atMs),
+    };
+    latest.current.where.goTo(next);
   }
 
   function log(text: string, meaning: LengthMeaning, place: Place, now: EntryCommit): void {
+    const bench = latest.current;
     const gauge = bench.gauge!;
     const { piece, feature, chosen } = bench;
     const valuePm = meaning.sizePm;
     const resolutionPm = meaning.resolutionPm ?? gauge.resolutionPm;
-    const slip = slipOf(
-      { text, valuePm, resolutionPm },
-      bench.slipFacts(gauge, meaning.unit === bench.unit ? bench.unit : meaning.unit),
-    );
+    const slip = slipOf({ text, valuePm, resolutionPm }, bench.slipFacts(gauge, meaning.unit));
     before.current = now;
     const entry = bench.fresh.reading({
       text,
@@ -223,19 +245,20 @@ export function useCommit(bench: Bench, line: Line, noteCut: (spring: boolean) =
     });
     bench.pick(null);
     line.notify(null);
-    const cell = entryCell(bench.cell, [entry], feature.kind, bench.view.cells);
+    const { view, cell: known, partnerStandardPm } = bench;
+    const cell = entryCell(known, [entry], feature.kind, view.cells, partnerStandardPm);
     giveFeedback(slip === null ? outcomeOf(cell.verdict?.state ?? 'none') : 'unsure');
   }
 
   /** Enter on an empty line: nothing, or on to the next piece when this one is done. */
   function goNext(): void {
     line.notify(null);
-    const { nextCell, cell, feature, held } = bench;
+    const { nextCell, cell, feature, held, where } = latest.current;
     if (held !== null || nextCell === null) return;
-    if (entryNext(feature, cell.readings).next === null) bench.where.goTo(nextCell);
+    if (entryNext(feature, cell.readings).next === null) where.goTo(nextCell);
   }
 
-  return { judge, arrived, goNext };
+  return { judge, goNext };
 }
 
 /** "P6", or "P6 length" where the feature is another one. */

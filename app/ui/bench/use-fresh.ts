@@ -55,7 +55,9 @@ export function useFresh(): FreshList {
         () => setList((old) => old.filter(({ draft: { id } }) => id !== draft.id)),
         (error: unknown) => {
           const failure = error instanceof OutboxError ? error.code : 'outbox/storage-lost';
-          setList((old) => old.map((one) => (one.draft.id === draft.id ? { ...one, failure } : one)));
+          setList((old) =>
+            old.map((one) => (one.draft.id === draft.id ? { ...one, failure } : one)),
+          );
         },
       );
     },
@@ -96,10 +98,7 @@ export function useFresh(): FreshList {
     },
     [list, send],
   );
-  return useMemo(
-    () => ({ list, reading, correction, again }),
-    [list, reading, correction, again],
-  );
+  return useMemo(() => ({ list, reading, correction, again }), [list, reading, correction, again]);
 }
 
 function now(): string {

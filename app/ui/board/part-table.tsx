@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useState, type CSSProperties } from 'react';
 import type { PartView } from '@/lib/rules/job-view';
 import { useJob } from '../job/job-provider';
 import { FeatureHead } from './feature-head';
@@ -38,7 +38,7 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
   return (
     <section className={styles.part} aria-label={part.name}>
       <div className={styles.scroll}>
-        <table className={styles.pieces}>
+        <table className={styles.pieces} style={{ '--features': features.length } as CSSProperties}>
           <caption className="unseen">
             {part.name}, {count} made
           </caption>

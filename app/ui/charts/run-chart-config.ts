@@ -84,7 +84,7 @@ export function runChartConfig(
       responsive: true,
       maintainAspectRatio: false,
       events: [],
-      layout: { padding: { left: 4, top: 8, right: 84, bottom: 60 } },
+      layout: { padding: { left: 4, top: 8, right: 84, bottom: 86 } },
       plugins: { legend: { display: false }, tooltip: { enabled: false } },
       scales: {
         x: {

@@ -268,6 +268,16 @@ function drawCrossing(pen: Pen, { crossing }: RunChartData): void {
   }
   ctx.font = `700 16px ${figure}`;
   const width = ctx.measureText(crossing.words).width;
+  if (width > first - 20 - area.left) {
+    // No room beside it: the words stand in the corner the line does not cross, without a leader.
+    const corner = py < (area.top + area.bottom) / 2 ? area.bottom - 16 : area.top + 16;
+    write(pen, crossing.words, [area.right - 6, corner], {
+      colour: palette.warm,
+      font: '700 14px',
+      align: 'right',
+    });
+    return;
+  }
   const right = Math.max(area.left + width, Math.min(first - 16, area.right));
   const upward = py - area.top > (area.bottom - area.top) / 2 ? 1 : -1;
   const wordsY = upward < 0 && py - area.top > 70 ? py - 60 : py + 60;

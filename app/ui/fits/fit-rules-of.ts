@@ -1,6 +1,6 @@
 import type { FitPiece, FitView } from '@/lib/rules/fit-view';
 import type { JobView } from '@/lib/rules/job-view';
-import { drawnLimits } from '@/lib/rules/feature-limits';
+import { drawnLimits, isOpen } from '@/lib/rules/feature-limits';
 import type { Shown } from '@/lib/text/shown-size';
 import type { Feature } from '@/lib/schema/feature';
 import { resolutionOf } from '../job/cell-shown';
@@ -31,7 +31,7 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
     resolutionPm: cell === undefined ? 1_000_000 : resolutionOf(view, cell, internalFeature),
     aimPm: wanted.aimPm,
     internal: side(internalFeature, internals),
-    external: side(externalFeature, externals),
+    external: { ...side(externalFeature, externals), ...externalZone() },
     ties: fit.pairs.map((pair) => ({
       internal: markOf(pair.internalPieceId),
       external: markOf(pair.externalPieceId),
@@ -44,6 +44,17 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
       targetPm,
     })),
   };
+
+  /** Where an external feature may lie at all: as drawn, else what the drawn bores leave it. */
+  function externalZone() {
+    const drawn = drawnLimits(externalFeature);
+    if (!isOpen(drawn)) return drawn;
+    const { lowerPm, upperPm } = drawnLimits(internalFeature);
+    return {
+      lowerPm: lowerPm === null ? null : lowerPm - wanted.maxPm,
+      upperPm: upperPm === null ? null : upperPm - wanted.minPm,
+    };
+  }
 }
 
 /** How many times full size the rules are drawn on a desk, for the title block. */

@@ -1,6 +1,7 @@
 import { jobView } from '@/lib/rules/job-view';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { Shown } from '@/lib/text/shown-size';
+import { countWord } from '@/lib/text/drift-words';
 import { decisionWords } from '../job/decision-words';
 import { nextWords } from '../job/next-words';
 
@@ -28,7 +29,7 @@ export function jobLine(
   const view = jobView(sheet);
   const shown = { unit: chosen.unit ?? sheet.job.unit, decimal: chosen.decimal };
   const { job } = sheet;
-  const parts = view.parts.length === 1 ? 'one part' : `${view.parts.length} parts`;
+  const parts = view.parts.length === 1 ? 'one part' : `${countWord(view.parts.length)} parts`;
   const revision = job.revision === '' ? '' : ` rev ${job.revision}`;
   const drawing = job.drawing === '' ? '' : `, from drawing ${job.drawing}${revision}`;
   const wanted = view.fits.reduce(

@@ -1,0 +1,117 @@
+'use client';
+
+import { useEffect, useEffectEvent } from 'react';
+import { entryMeaning } from '@/lib/rules/entry-meaning';
+import { echoWords } from '@/lib/text/bench-entry';
+import { placeWords } from '@/lib/text/bench-place';
+import { shownLength } from '@/lib/text/shown-size';
+import styles from './entry-line.module.css';
+import { EntryNotice } from './entry-notice-view';
+import type { Bench } from './use-bench';
+import { nameOf } from './use-commit';
+import type { EntryState } from './use-entry';
+
+type Props = {
+  bench: Bench;
+  entry: EntryState;
+  /** The phone's own keyboard is asked for; else only the keys on the screen. */
+  softKeyboard: boolean;
+  /** Out of sight while a question about a reading is open and nothing is being typed. */
+  tucked: boolean;
+  onChooseGauge: () => void;
+};
+
+/** The one line everything typed goes to, with where it will go and how it will be read. */
+export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }: Props) {
+  const { next, feature, gauge, unit, nextCell, plan } = bench;
+  const { input, typed, notice } = entry;
+  const beforeInput = useEffectEvent((event: InputEvent) => entry.beforeInput(event));
+  useEffect(() => {
+    const line = input.current;
+    const listen = (event: InputEvent) => beforeInput(event);
+    line?.addEventListener('beforeinput', listen);
+    return () => line?.removeEventListener('beforeinput', listen);
+  }, [input]);
+  useEffect(() => {
+    // A keyboard has its place at once; on a touch screen a page may not take it by itself.
+    if (document.activeElement === document.body) input.current?.focus({ preventScroll: true });
+  }, [input]);
+
+  const place = next === null ? `all ${plan.of} taken` : placeWords(next, feature);
+  const isTucked = tucked && typed === '' && notice === null;
+  const inUnit = unit === 'mm' ? 'mm' : 'inch';
+  return (
+    <form
+      className={`${styles.entry} ${isTucked ? styles.tucked : ''}`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        entry.log();
+      }}
+    >
+      {notice === null ? null : <EntryNotice notice={notice} onDismiss={entry.dismiss} />}
+      <div className={styles.line} data-asks={notice?.kind === 'question' || undefined}>
+        <input
+          ref={input}
+          className={styles.input}
+          type="text"
+          name="reading"
+          defaultValue=""
+          aria-label={`Reading${place === '' ? '' : `, ${place}`}${gauge === null ? '' : `, ${gauge.name}, ${inUnit}`}`}
+          placeholder={gauge === null ? 'Which gauge?' : targetHint(bench)}
+          inputMode={softKeyboard ? 'text' : 'none'}
+          enterKeyHint="done"
+          autoComplete="off"
+          autoCorrect="off"
+          autoCapitalize="off"
+          spellCheck={false}
+          onInput={entry.changed}
+        />
+        <div className={styles.about}>
+          <span className={styles.place}>{place === '' ? feature.name.toLowerCase() : place}</span>
+          {typed === '' && next === null && nextCell !== null && notice === null ? (
+            <button type="button" className={styles.go} onClick={() => bench.where.goTo(nextCell)}>
+              on to {nameOf(bench, nextCell)}
+            </button>
+          ) : (
+            <Echo bench={bench} typed={typed} />
+          )}
+          <button
+            type="button"
+            className={styles.gauge}
+            onClick={onChooseGauge}
+            aria-haspopup="dialog"
+          >
+            <span className="unseen">Gauge and unit: </span>
+            {gauge === null ? 'no gauge' : <span className={styles.gaugeName}>{gauge.name}, </span>}
+            {gauge === null ? null : <b>{fromWords(bench, typed, inUnit)}</b>}
+          </button>
+        </div>
+      </div>
+    </form>
+  );
+}
+
+function Echo({ bench, typed }: { bench: Bench; typed: string }) {
+  const { chosen, unit, feature, gauge } = bench;
+  if (gauge === null || typed === '') return null;
+  const read = entryMeaning(typed, {
+    decimal: chosen.decimal,
+    unit,
+    nominalPm: feature.nominalPm,
+    kind: feature.kind,
+  });
+  if (read.kind !== 'length') return null;
+  return <output className={styles.echo}>{echoWords(typed, read.meaning, chosen)}</output>;
+}
+
+/** "mm", or "mm, from 18.000" while a departure is being typed. */
+function fromWords({ feature, chosen, resolutionPm }: Bench, typed: string, unit: string): string {
+  if (!/^\s*[+\-\u2212\u2013]/.test(typed)) return unit;
+  return `${unit}, from ${shownLength(feature.nominalPm, resolutionPm, chosen)}`;
+}
+
+/** What the piece is to be made to, faint in the empty line. */
+function targetHint({ partner, chosen, resolutionPm }: Bench): string {
+  const target = partner?.target ?? null;
+  return target === null ? '' : `to ${shownLength(target.targetPm, resolutionPm, chosen)}`;
+}

@@ -1,0 +1,112 @@
+'use client';
+
+import { placeWords } from '@/lib/text/bench-place';
+import type { SlipQuestion } from '@/lib/text/bench-slip';
+import { shownLength } from '@/lib/text/shown-size';
+import { verdictWords, type VerdictFacts } from '@/lib/text/verdict';
+import { WorkingFigure } from '../primitives/working-figure';
+import { VerdictMark } from '../verdict/verdict-mark';
+import styles from './reading-block.module.css';
+import type { Bench } from './use-bench';
+import { useMedia } from './use-media';
+
+type Props = {
+  bench: Bench;
+  /** The question about the reading shown, where it is held. */
+  slip: SlipQuestion | null;
+  onVoid: () => void;
+  /** Shown while metal is still to come off; null otherwise. */
+  onCut: (() => void) | null;
+  cutBusy: boolean;
+  /** The words under the reading. */
+  children: React.ReactNode;
+};
+
+/** The reading just taken, huge, with its verdict over it and the way to take it back beside it. */
+export function ReadingBlock({ bench, slip, onVoid, onCut, cutBusy, children }: Props) {
+  const { last, feature, chosen, cell, resolutionPm } = bench;
+  const isWide = useMedia('(min-width: 768px)');
+  const verdict = verdictOf(bench);
+  const words =
+    last === null
+      ? 'Nothing read yet'
+      : (noVerdict(bench) ?? verdictWords(verdict, { ...chosen, resolutionPm }));
+  const where =
+    last === null ? '' : [placeWords(last, feature), asTyped(bench)].filter(Boolean).join(', ');
+  const text = last === null ? '' : shownLength(last.valuePm, last.resolutionPm, chosen);
+  return (
+    <section className={styles.block} aria-label="Reading">
+      <p className={styles.verdict}>
+        <VerdictMark state={verdict.state} side={verdict.side ?? null} scale={isWide ? 1.7 : 1.4} />
+        <span className={styles.word}>{words}</span>
+        <span className={styles.where}>{where}</span>
+      </p>
+      <div className={styles.reading} data-state={last?.state ?? 'none'}>
+        {last === null ? (
+          <Empty bench={bench} />
+        ) : (
+          <span className={styles.figure} style={{ '--ems': emsOf(text) } as React.CSSProperties}>
+            <WorkingFigure text={text} {...(slip === null ? {} : { suspect: slip.suspect })} />
+          </span>
+        )}
+      </div>
+      {children}
+      <div className={styles.acts}>
+        {onCut === null ? null : (
+          <button type="button" className={styles.act} onClick={onCut} disabled={cutBusy}>
+            Cut since
+          </button>
+        )}
+        {last === null ? null : (
+          <button type="button" className={styles.act} onClick={onVoid}>
+            {last.state === 'struck' ? 'Put back' : 'Void this'}
+          </button>
+        )}
+      </div>
+      <p className="unseen" role="status">
+        {last === null
+          ? ''
+          : `${text} ${chosen.unit === 'mm' ? 'millimetres' : 'inches'}, ${where}. ${words}. ${cell.readings.length} read.`}
+      </p>
+    </section>
+  );
+}
+
+function verdictOf({ last, cell }: Bench): VerdictFacts {
+  if (last === null) return { state: 'none' };
+  if (last.state === 'held') return { state: 'held' };
+  if (last.state === 'struck') return { state: 'struck' };
+  return cell.verdict ?? { state: 'none' };
+}
+
+/** Why there is a reading and no verdict; null where there is one. */
+function noVerdict({ last, cell }: Bench): string | null {
+  if (last === null || last.state !== 'counted' || cell.verdict !== null) return null;
+  return cell.size === null ? 'Too few to say' : 'No limits given';
+}
+
+/** What was typed, where the figure shown is not that. */
+function asTyped({ last, chosen }: Bench): string {
+  if (last === null) return '';
+  const first = last.firstText === null ? '' : `first typed ${last.firstText}`;
+  const isShown = last.unit === chosen.unit && /^\s*\d/.test(last.text);
+  const unit = /[a-z"]/i.test(last.text) ? '' : ` ${last.unit}`;
+  return [first, isShown ? '' : `typed ${last.text.trim()}${unit}`].filter(Boolean).join(', ');
+}
+
+function Empty({ bench: { next, feature, piece, cell } }: { bench: Bench }) {
+  const place = next === null ? '' : placeWords(next, feature);
+  return (
+    <p className={styles.empty}>
+      {cell.earlier.length > 0
+        ? `Cut since it was measured. Measure ${piece.mark} again`
+        : `Nothing read of ${piece.mark} here yet. Measure the ${feature.name.toLowerCase()}`}
+      {place === '' ? '.' : `, ${place} first.`}
+    </p>
+  );
+}
+
+/** How wide a figure is in B612, em: digits 0.65, marks 0.3. */
+function emsOf(text: string): number {
+  return [...text].reduce((sum, character) => sum + (/[.,]/.test(character) ? 0.3 : 0.65), 0.05);
+}

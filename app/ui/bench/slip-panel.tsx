@@ -1,0 +1,69 @@
+'use client';
+
+import type { Slip } from '@/lib/rules/slip';
+import type { Standing } from '@/lib/rules/standing';
+import type { Gauge } from '@/lib/schema/gauge';
+import { slipAnswers, slipQuestion, slipSays, type SlipQuestion } from '@/lib/text/bench-slip';
+import { Question } from '../primitives/question';
+import styles from './slip-panel.module.css';
+import type { Bench } from './use-bench';
+
+type Props = {
+  question: SlipQuestion;
+  onAgain: () => void;
+  onRight: () => void;
+  onSlip: () => void;
+  onMistyped: () => void;
+};
+
+/** A held reading is asked about in the place of the keys. It stays until an answer is given. */
+export function SlipPanel({ question, onAgain, onRight, onSlip, onMistyped }: Props) {
+  return (
+    <div className={styles.panel}>
+      <Question
+        title={question.title}
+        rows={question.rows}
+        says={slipSays}
+        answers={[
+          { label: slipAnswers.again, onAnswer: onAgain },
+          { label: slipAnswers.right, onAnswer: onRight },
+          { label: slipAnswers.slip, onAnswer: onSlip },
+        ]}
+      />
+      <button type="button" className={styles.mistyped} onClick={onMistyped}>
+        {slipAnswers.mistyped}
+      </button>
+    </div>
+  );
+}
+
+/** The words of the question about a held reading of this bench. */
+export function heldQuestion(
+  bench: Bench,
+  held: Standing,
+  found: { slip: Slip; gauge: Gauge; others: number },
+): SlipQuestion {
+  const { slip, gauge, others } = found;
+  return slipQuestion(
+    {
+      kind: slip.kind,
+      valuePm: held.valuePm,
+      insteadPm: slip.insteadPm,
+      stepPm: slip.stepPm,
+      stopsAtPm: slip.stopsAtPm,
+      expected: slip.expected,
+      others,
+      elsewhere: slip.elsewhere === null ? null : elsewhereName(bench, slip.elsewhere),
+      gauge,
+      resolutionPm: held.resolutionPm,
+    },
+    bench.chosen,
+  );
+}
+
+function elsewhereName(bench: Bench, at: { pieceId: string; featureId: string }): string {
+  const { pieces, features } = bench.view.sheet;
+  const mark = pieces.find(({ id }) => id === at.pieceId)?.mark ?? '';
+  const feature = features.find(({ id }) => id === at.featureId)?.name.toLowerCase() ?? '';
+  return `${mark} ${feature}`;
+}

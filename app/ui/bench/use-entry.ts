@@ -1,0 +1,294 @@
+'use client';
+
+import { useEffect, useEffectEvent, useRef, useState, type RefObject } from 'react';
+import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
+import { entryKey, type KeyRole } from '@/lib/rules/entry-key';
+import type { Notice } from './entry-notice';
+import type { KeypadKey } from './keypad';
+import type { Bench } from './use-bench';
+import { useCommit } from './use-commit';
+
+/** A figure that answers a question stands alone for this long; what comes faster is a gauge typing. */
+const aloneMs = 150;
+
+/** What a key does that is not typing; shown and done by the Bench around the entry. */
+export type BenchActs = {
+  void: () => void;
+  move: (along: 'stations' | 'directions' | 'plan', by: 1 | -1) => void;
+  cell: (by: 1 | -1) => void;
+  springPass: () => void;
+  listKeys: () => void;
+  /** Closes what lies over the bench, so that a reading is seen to arrive. */
+  closeLists: () => void;
+  /** Notes that metal came off; false when the notebook could not. */
+  noteCut: (spring: boolean) => Promise<boolean>;
+};
+
+export type EntryState = {
+  input: RefObject<HTMLInputElement | null>;
+  /** A copy of what stands in the line, for echo and layout; the line itself is the input. */
+  typed: string;
+  notice: Notice | null;
+  dismiss: () => void;
+  /** The input's own event: something was typed, pasted or rubbed out there. */
+  changed: () => void;
+  /** Before the input changes: soft keyboards have no key names, only what they are about to insert. */
+  beforeInput: (event: InputEvent) => void;
+  log: () => void;
+  press: (key: KeypadKey) => void;
+};
+
+/**
+ * The entry line: one uncontrolled input, read and cleared in the same event, that receives what is typed
+ * anywhere on the page.
+ */
+export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): EntryState {
+  const input = useRef<HTMLInputElement>(null);
+  const [typed, setTyped] = useState('');
+  const [notice, setNotice] = useState<Notice | null>(null);
+  const before = useRef('');
+  const burst = useRef(noBurst);
+  /** A text was put back: the next figure begins a new one, a correction mends it. */
+  const replaces = useRef(false);
+  /** The last key had a name, so that the insertion it causes has been judged already. */
+  const named = useRef(false);
+  const lone = useRef<{ figure: string; timer: number } | null>(null);
+
+  const set = (text: string) => {
+    const line = input.current;
+    if (line === null) return;
+    line.value = text;
+    line.setSelectionRange(text.length, text.length);
+    before.current = text;
+    setTyped(text);
+  };
+  const line = {
+    notify: setNotice,
+    clear() {
+      replaces.current = false;
+      set('');
+    },
+    putBack(text: string) {
+      set(text);
+      replaces.current = true;
+    },
+  };
+  const { judge, goNext } = useCommit(bench, line, acts.noteCut);
+
+  const log = () => {
+    const text = input.current?.value ?? '';
+    if (lone.current !== null || notice?.kind === 'question') return;
+    burst.current = noBurst;
+    replaces.current = false;
+    set('');
+    if (text.trim() === '') goNext();
+    else judge(text, performance.now());
+  };
+
+  const insert = (characters: string) => {
+    const at = input.current;
+    if (at === null) return;
+    const { selectionStart, selectionEnd, value } = at;
+    at.setRangeText(
+      characters,
+      selectionStart ?? value.length,
+      selectionEnd ?? value.length,
+      'end',
+    );
+    changed();
+  };
+  const changed = () => {
+    const text = input.current?.value ?? '';
+    burst.current =
+      text.length > before.current.length
+        ? withCharacter(text.length === 1 ? noBurst : burst.current, performance.now())
+        : noBurst;
+    if (text === '') replaces.current = false;
+    before.current = text;
+    if (notice?.kind === 'error' || notice?.kind === 'repeat') setNotice(null);
+    setTyped(text);
+  };
+
+  /** What has to happen before a character goes into the line. */
+  const makeRoom = () => {
+    acts.closeLists();
+    const figure = dropLone();
+    if (notice?.kind === 'question') {
+      const open = (input.current?.value ?? '').trim();
+      set(figure ?? '');
+      replaces.current = false;
+      setNotice({ kind: 'said', says: `${open} was not answered, and not kept.` });
+    } else if (replaces.current) {
+      replaces.current = false;
+      set('');
+    }
+  };
+  const dropLone = () => {
+    const waiting = lone.current;
+    if (waiting === null) return null;
+    window.clearTimeout(waiting.timer);
+    lone.current = null;
+    return waiting.figure;
+  };
+  const rubOut = () => {
+    const at = input.current;
+    if (at === null) return;
+    dropLone();
+    if (notice?.kind === 'question') setNotice(null);
+    replaces.current = false;
+    set([...at.value].slice(0, -1).join(''));
+    burst.current = noBurst;
+  };
+  const answer = (figure: string, index: number) => {
+    if (notice?.kind !== 'question') return;
+    if (lone.current !== null) {
+      makeRoom();
+      insert(figure);
+      return;
+    }
+    const { act } = notice.answers[index]!;
+    lone.current = {
+      figure,
+      timer: window.setTimeout(() => {
+        lone.current = null;
+        act();
+      }, aloneMs),
+    };
+  };
+
+  /** True where the event has been dealt with and must do nothing more by itself. */
+  const play = (role: KeyRole, target: EventTarget | null): boolean => {
+    const isHere = target === input.current;
+    const isPressed = !isHere && target instanceof Element && target.closest(pressed) !== null;
+    const hasList = document.querySelector('dialog[open]') !== null;
+    switch (role.kind) {
+      case 'type':
+        if (isPressed && role.character === ' ') return false;
+        makeRoom();
+        if (isHere) return false;
+        input.current?.focus();
+        insert(role.character);
+        return true;
+      case 'log':
+        if (isPressed || hasList) return false;
+        log();
+        return true;
+      case 'rub out':
+        if (isHere && notice?.kind !== 'question' && !replaces.current) return false;
+        if (hasList) return false;
+        rubOut();
+        return true;
+      case 'tab':
+        if (!isHere || !isGaugeTab(burst.current, performance.now())) return false;
+        log();
+        return true;
+      case 'escape':
+        if (hasList || notice === null) return false;
+        dropLone();
+        setNotice(null);
+        return true;
+      case 'answer':
+        answer(String(role.index + 1), role.index);
+        return true;
+      case 'move':
+        if (hasList || (isPressed && role.along !== 'plan')) return false;
+        acts.move(role.along, role.by);
+        return true;
+      case 'cell':
+        if (hasList) return false;
+        acts.cell(role.by);
+        return true;
+      case 'void':
+        if (hasList) return false;
+        acts.void();
+        return true;
+      case 'spring pass':
+        if (hasList) return false;
+        acts.springPass();
+        return true;
+      case 'list keys':
+        acts.listKeys();
+        return true;
+    }
+  };
+  const state = () => ({
+    isEmpty: (input.current?.value ?? '') === '',
+    answers: notice?.kind === 'question' ? notice.answers.length : 0,
+    shortcuts,
+  });
+
+  const onKey = useEffectEvent((event: KeyboardEvent) => {
+    if (event.target !== input.current && isEditable(event.target)) return;
+    named.current = event.key !== 'Unidentified' && event.key !== 'Process';
+    const { key, ctrlKey: ctrl, altKey: alt, metaKey: meta, shiftKey: shift, repeat } = event;
+    const press = { key, ctrl, alt, meta, shift, repeat, composing: event.isComposing };
+    const role = entryKey(press, state());
+    if (role === null || !play(role, event.target)) return;
+    event.preventDefault();
+    event.stopPropagation();
+  });
+  useEffect(() => {
+    const listen = (event: KeyboardEvent) => onKey(event);
+    document.addEventListener('keydown', listen, { capture: true });
+    return () => document.removeEventListener('keydown', listen, { capture: true });
+  }, []);
+
+  const beforeInput = (event: InputEvent) => {
+    const isNamed = named.current;
+    named.current = false;
+    if (isNamed || event.isComposing || event.inputType !== 'insertText') return;
+    const data = event.data ?? '';
+    if ([...data].length !== 1) return;
+    const press = { key: data, ctrl: false, alt: false, meta: false, shift: false, repeat: false };
+    const role = entryKey({ ...press, composing: false }, state());
+    if (role !== null && play(role, input.current)) event.preventDefault();
+  };
+
+  const press = (key: KeypadKey) => {
+    switch (key) {
+      case 'log':
+        log();
+        return;
+      case 'rub out':
+        rubOut();
+        return;
+      case 'sign':
+        makeRoom();
+        set(withSign(input.current?.value ?? ''));
+        return;
+      default: {
+        const answers = notice?.kind === 'question' ? notice.answers : [];
+        const answered = answers[Number(key) - 1];
+        if (answered !== undefined) return answered.act();
+        makeRoom();
+        insert(key);
+      }
+    }
+  };
+
+  return {
+    input,
+    typed,
+    notice,
+    dismiss: () => setNotice(null),
+    changed,
+    beforeInput,
+    log,
+    press,
+  };
+}
+
+/** Plus first, then minus, then none. */
+function withSign(text: string): string {
+  if (text.startsWith('+')) return `-${text.slice(1)}`;
+  return /^[-\u2212]/.test(text) ? text.slice(1) : `+${text}`;
+}
+
+/** What acts by itself when Enter or Space is pressed on it, or when an arrow is. */
+const pressed = 'button, a[href], summary, [role="radio"], input[type="radio"]';
+
+function isEditable(target: EventTarget | null): boolean {
+  if (!(target instanceof HTMLElement)) return false;
+  if (target instanceof HTMLInputElement) return !/^(?:radio|checkbox|button)$/.test(target.type);
+  return target.isContentEditable || /^(?:TEXTAREA|SELECT)$/.test(target.tagName);
+}

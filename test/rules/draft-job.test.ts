@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { draftJob, likelyPrefix, type DraftJob } from '@/lib/rules/draft-job';
+import { readDrawn } from '@/lib/rules/drawn-feature';
+import { JobStart } from '@/lib/schema/new-job';
+
+const um = 1_000_000;
+const mm = { decimal: '.', unit: 'mm' } as const;
+
+let count = 0;
+const newId = () => {
+  count += 1;
+  return `0195920c-0000-7000-8000-${count.toString(16).padStart(12, '0')}`;
+};
+
+const feature = (drawn: string, over = {}) => ({
+  key: drawn,
+  drawn,
+  kind: null,
+  name: '',
+  places: 'along' as const,
+  ...over,
+});
+
+const draft: DraftJob = {
+  name: 'Pump',
+  drawing: 'P-1',
+  revision: '',
+  unit: 'mm',
+  parts: [
+    {
+      key: 'a',
+      name: 'Barrel',
+      quantity: '4',
+      material: 'bronze',
+      prefix: '',
+      features: [feature('18 H7'), feature('')],
+    },
+    {
+      key: 'b',
+      name: 'Ram',
+      quantity: '4',
+      material: '',
+      prefix: '',
+      features: [feature('Ø18')],
+    },
+  ],
+  fit: { min: '0.008', max: '0.012', aim: '', governs: 'extreme' },
+};
+
+describe('draftJob', () => {
+  it('makes of a draft what the API takes', () => {
+    const made = draftJob(draft, '.', newId);
+    expect(made.kind).toBe('job');
+    if (made.kind !== 'job') return;
+    expect(JobStart.safeParse(made.start).error?.issues ?? []).toEqual([]);
+    expect(made.start.parts.map(({ prefix, quantity }) => [prefix, quantity])).toEqual([
+      ['B', 4],
+      ['R', 4],
+    ]);
+    expect(made.start.features.map(({ kind, balloon, name }) => [kind, balloon, name])).toEqual([
+      ['bore', '1', 'Bore'],
+      ['outside', '2', 'Outside'],
+    ]);
+    expect(made.start.fits[0]).toMatchObject({
+      name: 'Ram in barrel',
+      minPm: 8 * um,
+      maxPm: 12 * um,
+      aimPm: 10 * um,
+    });
+  });
+
+  it('reads a bore at three stations from the top, two ways across', () => {
+    const made = draftJob(draft, '.', newId);
+    if (made.kind !== 'job') throw new Error('no job');
+    expect(made.start.features[0]).toMatchObject({
+      stations: ['top', 'middle', 'bottom'],
+      directions: ['A', 'B'],
+    });
+  });
+
+  it.each([
+    ['no name', { ...draft, name: ' ' }, { at: 'name' }],
+    [
+      'no parts',
+      { ...draft, parts: [{ ...draft.parts[0]!, name: '', features: [feature('')] }] },
+      { at: 'parts' },
+    ],
+    [
+      'half a piece',
+      { ...draft, parts: [{ ...draft.parts[0]!, quantity: '2.5' }] },
+      { at: 'quantity', part: 'a' },
+    ],
+    [
+      'a nameless part with a size',
+      { ...draft, parts: [{ ...draft.parts[0]!, name: '' }] },
+      { at: 'part name', part: 'a' },
+    ],
+    [
+      'a size that is no size',
+      { ...draft, parts: [{ ...draft.parts[0]!, features: [feature('18..2')] }] },
+      { at: 'drawn', feature: '18..2' },
+    ],
+    [
+      'the most below the least',
+      { ...draft, fit: { ...draft.fit!, max: '0.004' } },
+      { at: 'fit', wrong: { field: 'max', problem: 'order' } },
+    ],
+  ])('names what has to be put right: %s', (_, broken, fault) => {
+    expect(draftJob(broken, '.', newId)).toMatchObject({ kind: 'fault', fault });
+  });
+
+  it('makes no fit where no two features go together', () => {
+    const made = draftJob({ ...draft, parts: draft.parts.slice(0, 1) }, '.', newId);
+    expect(made).toMatchObject({ kind: 'job', start: { fits: [] } });
+  });
+});
+
+describe('likelyPrefix', () => {
+  it('takes a second letter where the first is taken', () => {
+    expect(likelyPrefix('Piston', [{ prefix: 'P' }])).toBe('PI');
+    expect(likelyPrefix('3 way cock', [])).toBe('W');
+    expect(likelyPrefix('', [])).toBe('');
+  });
+});
+
+describe('readDrawn', () => {
+  // ISO 286-2: 18 H7 is +18/0 µm, 25 g6 is -7/-20 µm.
+  it('looks up the deviations of a class', () => {
+    expect(readDrawn('18 H7', mm)).toMatchObject({
+      kind: 'feature',
+      upperPm: 18 * um,
+      lowerPm: 0,
+      likely: 'bore',
+    });
+    expect(readDrawn('25 g6', mm)).toMatchObject({
+      upperPm: -7 * um,
+      lowerPm: -20 * um,
+      likely: 'outside',
+    });
+  });
+
+  it('says when a class is not defined at a size', () => {
+    expect(readDrawn('0.5 A9', mm)).toEqual({ kind: 'class', isoClass: 'A9' });
+  });
+
+  it('takes the forms a drawing gives', () => {
+    expect(readDrawn('18.000 +0.018 0', mm)).toMatchObject({ upperPm: 18 * um, lowerPm: 0 });
+    expect(readDrawn('Ø22 ±0.05', mm)).toMatchObject({ upperPm: 50 * um, likely: 'outside' });
+    expect(readDrawn('1/2 in', mm)).toMatchObject({ nominalPm: 12_700_000_000, unit: 'in' });
+  });
+});

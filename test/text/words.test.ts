@@ -1,0 +1,224 @@
+import { describe, expect, it } from 'vitest';
+import { driftWords, type DriftFacts } from '@/lib/text/drift-words';
+import { drawnEchoWords, drawnFaultWords } from '@/lib/text/draft-words';
+import { clearanceSteps, fitLimitsWords, wantedWords } from '@/lib/text/fit-words';
+import { gaugeFaultWords } from '@/lib/text/gauge-fault-words';
+import { gaugeWords } from '@/lib/text/gauge-words';
+import { lengthWords } from '@/lib/text/length-words';
+import { problemWords } from '@/lib/text/problem-words';
+import { runHeadWords, runSentence } from '@/lib/text/run-words';
+import { cellDecisionWords, makeWords, noPartnerWords, pairChangedWords } from '@/lib/text/step';
+
+const mm = { unit: 'mm', decimal: '.' } as const;
+const inch = { unit: 'in', decimal: '.' } as const;
+const um = 1_000_000;
+
+describe('driftWords', () => {
+  const pieces = Array.from({ length: 16 }, (_, i) => ({ mark: `W${i + 1}`, ordinal: i + 1 }));
+  const meets = { kind: 'meets', side: 'upper', crossing: { first: 14.8, best: 16.1, last: 17.7 } };
+  const run = (over: Partial<DriftFacts> = {}): DriftFacts => ({
+    pieces,
+    points: Array.from({ length: 11 }),
+    nextPiece: pieces[11]!,
+    piecesLeft: 3,
+    drift: { kind: 'line', slopeMmPerPiece: 0.00193, pieces: 7, ahead: meets as never },
+    ...over,
+  });
+
+  it('says how many more, and what then', () => {
+    expect(driftWords(run(), mm)).toEqual({
+      summary: 'growing 0.0019 a piece; 3 more before the limit',
+      title: 'Three more, then act',
+      says: 'W12 to W14 should stay inside. W15 may not. After W14, turn the insert, or put this in:',
+    });
+  });
+
+  it('says one piece as one piece, and none as now', () => {
+    expect(driftWords(run({ piecesLeft: 1 }), mm).says).toContain(
+      'W12 should stay inside. W13 may',
+    );
+    expect(driftWords(run({ piecesLeft: 0 }), mm).title).toBe('Act before the next piece');
+  });
+
+  it('does not send anyone to act when the batch ends first', () => {
+    expect(driftWords(run({ piecesLeft: 9 }), mm).title).toBe('The batch should stay inside');
+    expect(driftWords(run({ nextPiece: null }), mm).title).toBe('The batch is made');
+  });
+
+  it('draws no conclusion from too few pieces, and says so', () => {
+    const few = driftWords(
+      run({
+        points: [1, 2, 3, 4],
+        piecesLeft: null,
+        drift: { kind: 'too-little', reason: 'too-few-pieces', pieces: 4 },
+      }),
+      mm,
+    );
+    expect(few.says).toBe('Four: too few to draw a line through. Here are the dots.');
+  });
+
+  it('leaves a steady machine alone', () => {
+    const steady = run({
+      piecesLeft: null,
+      drift: { kind: 'line', slopeMmPerPiece: 0.00001, pieces: 9, ahead: { kind: 'no-drift' } },
+    });
+    expect(driftWords(steady, mm).says).toContain('Leave the machine alone');
+  });
+});
+
+describe('fit words', () => {
+  const fit = { minPm: 8 * um, maxPm: 12 * um, aimPm: 10 * um };
+
+  it('say what is wanted and what it leaves the partner', () => {
+    expect(wantedWords(fit, mm)).toBe('Wanted 0.008 to 0.012 clear, aim 0.010.');
+    expect(fitLimitsWords('Liner', fit, mm)).toBe('its liner \u22120.008 / \u22120.012');
+  });
+
+  it('say interference as tight', () => {
+    expect(wantedWords({ minPm: -20 * um, maxPm: -5 * um, aimPm: -12 * um }, mm)).toBe(
+      'Wanted 0.005 to 0.020 tight, aim 0.012 tight.',
+    );
+    expect(wantedWords({ minPm: -5 * um, maxPm: 5 * um, aimPm: 0 }, mm)).toBe(
+      'Wanted 0.005 tight to 0.005 clear, aim 0.000.',
+    );
+  });
+
+  it('count steps of a thousandth or a ten-thousandth of an inch', () => {
+    expect(clearanceSteps(-1 * um, mm)).toBe('\u22121');
+    expect(clearanceSteps(25_400_000, inch)).toBe('10');
+  });
+});
+
+describe('decisions in words', () => {
+  const cell = {
+    mark: 'P4',
+    featureName: 'Bush seat',
+    featureKind: 'bore',
+    size: '7.018',
+    beyondPm: 3 * um,
+    side: 'top',
+    limitPm: 7_015 * um,
+    resolutionPm: um,
+  } as const;
+
+  it('put the mark first, then the amount, then what to do', () => {
+    expect(cellDecisionWords({ ...cell, kind: 'out' }, mm)).toEqual({
+      mark: 'P4',
+      says: 'bush seat is 0.003 large. Make its partner to suit, or sleeve it.',
+    });
+    expect(cellDecisionWords({ ...cell, kind: 'unsure' }, mm).says).toBe(
+      'bush seat is 7.018, too near 7.015 to say. Measure it again, finer.',
+    );
+    expect(cellDecisionWords({ ...cell, kind: 'held' }, mm).says).toContain('is held');
+    expect(
+      cellDecisionWords({ ...cell, kind: 'out', featureKind: 'outside', side: 'bottom' }, mm).says,
+    ).toContain('0.003 small. Find another partner');
+  });
+
+  it('say what to make, what suits nothing, and what a final pair has become', () => {
+    expect(makeWords('P7', 18_006 * um, 'L7', um, mm)).toBe('Make P7 to 18.006, for L7');
+    expect(noPartnerWords('P3', 'Power piston in liner').says).toContain('suits no free partner');
+    const marks = { internal: 'L1', external: 'P1' };
+    expect(pairChangedWords(marks, 10 * um, 11 * um, um, mm).says).toBe(
+      'in L1 was recorded with 0.010 clear; the readings now give 0.011.',
+    );
+  });
+});
+
+describe('faults in words', () => {
+  it('name the character that is no part of a size', () => {
+    const read = { kind: 'error', code: 'two-marks', character: '.' } as const;
+    expect(lengthWords(read, '18..2')).toBe('"18..2" is not a size at ".". Type it again.');
+  });
+
+  it('never send a person a code', () => {
+    const codes = ['empty', 'no-nominal', 'finer-than-picometre', 'too-long', 'tolerance', 'x'];
+    const questions = ['fraction-unit', 'unit-tenths', 'unit-mil', 'sign-large', 'mark-thousands'];
+    const said = [
+      ...codes.map((code) => lengthWords({ kind: 'error', code, character: 'x' }, '1x')),
+      ...questions.map((code) => lengthWords({ kind: 'question', code }, '1x')),
+      ...['fit', 'sign-first', 'unsigned-deviation', 'too-many-numbers', 'limits-apart'].map(
+        (code) => drawnFaultWords({ kind: 'error', code, character: '' }, '1x'),
+      ),
+      ...['one-deviation', 'limits-or-deviation', 'unit-mil'].map((code) =>
+        drawnFaultWords({ kind: 'question', code }, '1x'),
+      ),
+      drawnFaultWords({ kind: 'class', isoClass: 'A9' }, '0.5 A9'),
+      lengthWords('order', ''),
+      lengthWords('aim outside', ''),
+      gaugeFaultWords({ field: 'name', problem: 'missing' }, ''),
+      gaugeFaultWords({ field: 'resolution', problem: 'missing' }, ''),
+      gaugeFaultWords({ field: 'rangeHigh', problem: 'range' }, ''),
+      gaugeFaultWords({ field: 'rangeHigh', problem: 'not above zero' }, ''),
+      problemWords(null),
+      ...[0, 409, 422, 500].map((status) =>
+        problemWords({ status, code: 'x-y', title: 'The request is not whole', errors: [] }),
+      ),
+    ];
+    for (const sentence of said) {
+      expect(sentence).toMatch(/^["\p{L}\d].*[.?]$/u);
+      expect(sentence).not.toMatch(/[a-z]-[a-z]+-[a-z]|undefined|null|please|sorry|!/i);
+    }
+  });
+
+  it('say that nothing was changed when the notebook refuses', () => {
+    const stale = { status: 409, code: 'stale', title: '', errors: [] };
+    expect(problemWords(stale)).toContain('Somebody changed this');
+    const refused = {
+      status: 422,
+      code: 'x',
+      title: 'Two pieces have that mark',
+      errors: [{ at: 'mark', says: 'P1 is taken' }],
+    };
+    expect(problemWords(refused)).toBe(
+      'Two pieces have that mark: P1 is taken. Nothing was changed.',
+    );
+  });
+});
+
+describe('other words', () => {
+  it('echo a drawn size as the limits it means', () => {
+    const drawn = { nominalPm: 18_000 * um, upperPm: 18 * um, lowerPm: 0 };
+    expect(drawnEchoWords(drawn, mm)).toBe('18.000 to 18.018 mm');
+    expect(drawnEchoWords({ ...drawn, upperPm: null, lowerPm: null }, mm)).toContain(
+      'no tolerance',
+    );
+    expect(drawnEchoWords({ ...drawn, lowerPm: null }, mm)).toBe('18.018 mm or less');
+    expect(drawnEchoWords({ ...drawn, upperPm: null }, inch)).toBe('0.7087 inches or more');
+  });
+
+  it('say what a gauge shows and what nobody knows of it', () => {
+    const gauge = {
+      unit: 'mm',
+      resolutionPm: um,
+      uncertaintyPm: 300_000,
+      rangeLowPm: 0,
+      rangeHighPm: 25_000 * um,
+      checkedOn: null,
+    } as const;
+    expect(gaugeWords(gauge, '.')).toEqual({
+      resolution: '0.001 mm',
+      uncertainty: '\u00b1 0.0003 mm',
+      range: '0 to 25 mm',
+      checked: null,
+    });
+    expect(gaugeWords({ ...gauge, uncertaintyPm: null, rangeHighPm: null }, ',')).toMatchObject({
+      uncertainty: null,
+      range: 'from 0 mm',
+    });
+  });
+
+  it('say a run in one line and in one sentence', () => {
+    const size = { valuePm: 11_990 * um, expandedPm: 900_000 };
+    const run = {
+      feature: { asDrawn: '12.000 0 / \u22120.027' },
+      limits: { lowerPm: 11_973 * um, upperPm: 12_000 * um },
+      pieces: [{ mark: 'W1' }, { mark: 'W2' }],
+      points: [{ piece: { mark: 'W1' }, size }],
+    };
+    expect(runHeadWords(run, mm)).toBe('12.000 0 / \u22120.027. 1 of 2 made, each \u00b1 0.001.');
+    expect(runSentence(run, { title: 'Steady', says: 'Go on.' }, mm)).toBe(
+      'Run chart of 1 pieces. Limits 11.973 to 12.000 millimetres. Last piece W1, 11.990. Steady. Go on.',
+    );
+  });
+});
