@@ -31,7 +31,7 @@ export function databaseUrl(text = process.env.DATABASE_URL) {
   const wanted = (text ?? '').trim();
   if (wanted === '') return sqlite(defaultFile);
   if (/^file:/i.test(wanted)) return sqlite(pathIn(wanted));
-  if (/^postgres(ql)?:\/\//i.test(wanted)) return postgresql(wanted);
+  if (/^postgres(ql)?:\/\//.test(wanted)) return postgresql(wanted);
   throw new Refusal(
     `DATABASE_URL has to begin with file: or postgresql://, and begins with "${wanted.slice(0, 12)}". Leave it out to keep the notebook in data/fitwright.db.`,
   );

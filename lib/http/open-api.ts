@@ -7,8 +7,15 @@ import {
 } from 'zod-openapi';
 import { Change, thingKinds } from '@/lib/schema/change';
 import { Id, Instant, LengthPm, PositivePm } from '@/lib/schema/common';
-import { JobStart } from '@/lib/schema/new-job';
-import { Correction, NewCorrection, NewReading, Outcome, Reading } from '@/lib/schema/reading';
+import { JobStart, JobStarted } from '@/lib/schema/new-job';
+import {
+  Correction,
+  NewCorrection,
+  NewReading,
+  Outcome,
+  Outcomes,
+  Reading,
+} from '@/lib/schema/reading';
 import { JobSheet } from '@/lib/schema/sheet';
 import { things } from '@/lib/schema/things';
 import { addresses } from './addresses';
@@ -125,12 +132,14 @@ function namedSchemas(): Record<string, z.ZodType> {
     PositivePm,
     Problem,
     JobStart,
+    JobStarted,
     JobSheet,
     NewReading,
     Reading,
     NewCorrection,
     Correction,
     Outcome,
+    Outcomes,
     Change,
   };
   for (const kind of thingKinds) {

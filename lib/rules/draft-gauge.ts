@@ -21,6 +21,8 @@ export type GaugeFault = {
   problem: 'missing' | 'not above zero' | 'range' | Exclude<ParsedLength, { kind: 'length' }>;
 };
 
+type LengthField = 'resolution' | 'uncertainty' | 'rangeLow' | 'rangeHigh';
+
 type KeptGauge = Omit<Gauge, 'id' | 'version' | 'createdAt' | 'struckAt'>;
 
 /** A draft to begin with: that of a gauge in the register, or of an ordinary micrometer. */
@@ -64,9 +66,13 @@ export function draftGauge(
   });
   if (draft.name.trim() === '') return fault('name', 'missing');
   if (draft.resolution.trim() === '') return fault('resolution', 'missing');
-  const read: Record<string, number | null> = {};
-  for (const field of ['resolution', 'uncertainty', 'rangeLow', 'rangeHigh'] as const) {
-    read[field] = null;
+  const read: Record<LengthField, number | null> = {
+    resolution: null,
+    uncertainty: null,
+    rangeLow: null,
+    rangeHigh: null,
+  };
+  for (const field of Object.keys(read) as LengthField[]) {
     if (draft[field].trim() === '') continue;
     const length = parseLength(draft[field], { decimal, unit: draft.unit });
     if (length.kind !== 'length') return fault(field, length);
@@ -74,7 +80,7 @@ export function draftGauge(
     read[field] = length.pm;
   }
   const { resolution, uncertainty, rangeLow, rangeHigh } = read;
-  if (rangeLow != null && rangeHigh != null && rangeHigh <= rangeLow) {
+  if (rangeLow !== null && rangeHigh !== null && rangeHigh <= rangeLow) {
     return fault('rangeHigh', 'range');
   }
   return {
@@ -84,9 +90,9 @@ export function draftGauge(
       kind: draft.kind,
       unit: draft.unit,
       resolutionPm: resolution!,
-      uncertaintyPm: uncertainty ?? null,
-      rangeLowPm: rangeLow ?? null,
-      rangeHighPm: rangeHigh ?? null,
+      uncertaintyPm: uncertainty,
+      rangeLowPm: rangeLow,
+      rangeHighPm: rangeHigh,
       checkedOn: draft.checkedOn === '' ? null : draft.checkedOn,
       note: draft.note.trim(),
     },

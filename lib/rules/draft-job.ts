@@ -178,13 +178,26 @@ export function usualPlaces(kind: FeatureKind): Places {
   return kind === 'bore' || kind === 'outside' ? 'along' : 'one';
 }
 
-function placesOf(kind: FeatureKind, places: Places): { stations: string[]; directions: string[] } {
+/** The station plan of such a choice of places. */
+export function placesOf(
+  kind: FeatureKind,
+  places: Places,
+): { stations: string[]; directions: string[] } {
   if (places === 'one') return { stations: ['middle'], directions: ['A'] };
   if (places === 'across') return { stations: ['middle'], directions: ['A', 'B'] };
   return {
     stations: isInternal(kind) ? stations.internal : stations.other,
     directions: ['A', 'B'],
   };
+}
+
+/** The choice of places a station plan stands for; a plan of its own counts as the fullest. */
+export function placesFrom(plan: {
+  stations: readonly string[];
+  directions: readonly string[];
+}): Places {
+  if (plan.stations.length > 1) return 'along';
+  return plan.directions.length > 1 ? 'across' : 'one';
 }
 
 function hasFeatures(part: DraftPart): boolean {

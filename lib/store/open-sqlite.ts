@@ -25,10 +25,13 @@ export async function openSqlite(url: string): Promise<Database> {
   const run = (sql: string, values: readonly Value[]): unknown[][] => {
     let statement = ready.get(sql);
     if (statement === undefined) {
-      statement = connection.prepare(sql.replaceAll(/\$(\d)/g, '?$1')).raw(true);
+      statement = connection.prepare(sql.replaceAll(/\$(\d)/g, '?$1'));
+      if (statement.reader) statement.raw(true);
       ready.set(sql, statement);
     }
-    return statement.all([...values]) as unknown[][];
+    if (statement.reader) return statement.all([...values]) as unknown[][];
+    statement.run([...values]);
+    return [];
   };
 
   return {

@@ -41,7 +41,7 @@ function sizeWords(facts: StripFacts): string {
   if (readings.length === 0) return 'No reading yet';
   if (counted.length === 0) return 'No size yet';
   const last = counted.find((reading) => reading.last === true) ?? counted.at(-1)!;
-  const value = length(last.valuePm, facts);
+  const value = limit(last.valuePm, facts);
   return counted.length === 1
     ? `One reading, ${value} ${unit}, no size yet`
     : `${counted.length} readings, the last ${value} ${unit}, no size yet`;
@@ -110,7 +110,7 @@ function lastReadingWords(facts: StripFacts): string {
         : '';
   if (last.state === 'counted' && beyond === '') return '';
   const held = last.state === 'held' ? ', held, not counted' : '';
-  return `Last reading ${length(last.valuePm, facts)}${beyond}${held}`;
+  return `Last reading ${limit(last.valuePm, facts)}${beyond}${held}`;
 }
 
 /** Held readings but the last, which has its own words, and struck ones. */
@@ -142,6 +142,7 @@ function length(pm: number, facts: StripFacts): string {
   return shownLength(Math.round(pm), stepPm(facts), facts);
 }
 
+/** Limits and readings: a typed reading is never shown as another one. */
 function limit(pm: number, facts: StripFacts): string {
   return shownLimit(pm, stepPm(facts), facts);
 }

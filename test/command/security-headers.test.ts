@@ -84,7 +84,7 @@ describe('securityHeaders', () => {
       ]),
     );
     expect(headers.get('x-content-type-options')).toBe('nosniff');
-    expect(headers.get('referrer-policy')).toBe('no-referrer');
+    expect(headers.get('referrer-policy')).toBe('same-origin');
     expect(headers.get('cross-origin-opener-policy')).toBe('same-origin');
     expect(headers.get('cross-origin-resource-policy')).toBe('same-origin');
   });

@@ -51,21 +51,24 @@ def clearances(name, size, aim):
     return run
 
 
-def chain(links, draws, seed):
+def chain(links, draws, seed, part):
     def run():
         rng = np.random.default_rng(seed)
         total = np.zeros(draws)
-        for link in links:
-            if link["zone"] == "normal":
-                x = rng.normal(link["middle"], link["half"], draws)
+        for coefficient, spread in links:
+            if spread["shape"] == "normal":
+                x = rng.normal(spread["mean"], spread["sd"], draws)
             else:
-                x = rng.uniform(link["middle"] - link["half"], link["middle"] + link["half"], draws)
-            total += link["coefficient"] * x
+                x = rng.uniform(spread["low"], spread["high"], draws)
+            total += coefficient * x
         total.sort()
-        width = round(0.95 * draws)
+        width = round(part * draws)
         spans = total[width:] - total[: draws - width]
-        at = int(spans.argmin())
-        return total.mean() + total.std(ddof=1) + total[at + width] - total[at]
+        least = spans[spans.argmin()]
+        below = (draws - width) // 2
+        symmetric = total[below + width] - total[below]
+        assert np.isfinite(total.mean())
+        return total.std(ddof=1) + least + symmetric
 
     return run
 

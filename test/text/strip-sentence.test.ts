@@ -35,7 +35,9 @@ describe('stripSentence', () => {
   });
 
   it('says that one reading is no size yet, and how many there are', () => {
-    expect(sentence('Too few readings')).toContain('One reading, 17.999 millimetres, no size yet.');
+    expect(sentence('Too few readings')).toContain(
+      'One reading, 17.9985 millimetres, no size yet.',
+    );
     expect(sentence('No limits at all')).toContain(
       '2 readings, the last 52,03 millimetres, no size yet. No limits.',
     );

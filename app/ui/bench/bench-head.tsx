@@ -52,9 +52,9 @@ export function BenchHead({ bench, kept, person, onChoose }: Props) {
         </div>
         <div>
           <dt className={styles.wide}>Kept</dt>
-          <dd className={kept.reached === 'not kept' ? styles.loud : undefined} role="status">
+          <dd className={kept.reached === 'not kept' ? styles.loud : undefined}>
             <KeptMark reached={kept.reached} />
-            {words}
+            <output>{words}</output>
           </dd>
         </div>
       </dl>

@@ -33,11 +33,12 @@ function OpenStrip({ bench, small }: Props) {
 }
 
 function spanAtOpening(data: StripData, nominalPm: number) {
-  const { size, readings = [] } = data;
-  const isEmpty = size == null && readings.length === 0;
+  const { readings = [] } = data;
+  const size = data.size ?? null;
+  const isEmpty = size === null && readings.length === 0;
   return stripSpan(data, {
     sizesPm:
-      size == null
+      size === null
         ? isEmpty
           ? [nominalPm]
           : []
@@ -61,7 +62,7 @@ export function stripData(bench: Bench): StripData {
       ? {}
       : { guardPm: guardFactor * Math.hypot(size.standardPm, partnerStandardPm) }),
     aimPm: outer?.aimPm ?? null,
-    live: outer?.target != null && cell.readings.length > 0,
+    live: (outer?.target ?? null) !== null && cell.readings.length > 0,
     partner:
       outer === null
         ? null

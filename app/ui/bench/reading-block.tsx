@@ -63,11 +63,11 @@ export function ReadingBlock({ bench, slip, onVoid, onCut, cutBusy, children }: 
           </button>
         )}
       </div>
-      <p className="unseen" role="status">
+      <output className="unseen">
         {last === null
           ? ''
           : `${text} ${chosen.unit === 'mm' ? 'millimetres' : 'inches'}, ${where}. ${words}. ${cell.readings.length} read.`}
-      </p>
+      </output>
     </section>
   );
 }

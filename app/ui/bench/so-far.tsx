@@ -61,7 +61,7 @@ function remarksOf(bench: Bench, typed: string): string[] {
   if (target !== null && cell.size !== null) {
     const leftPm = cell.size.valuePm - target.targetPm;
     if (leftPm > 0) remarks.push(`${shownLength(leftPm, resolutionPm, chosen)} left to turn`);
-  } else if (partner?.pair != null && cell.size !== null) {
+  } else if (partner !== null && partner.pair !== null && cell.size !== null) {
     const { clearancePm } = partner.pair;
     const figure = clearanceFigure(Math.abs(clearancePm), chosen);
     const beside = partner.side === 'external' ? 'in' : 'with';
@@ -94,7 +94,7 @@ function stepOf(
   return stepToTarget(
     read.meaning.sizePm,
     aimPm,
-    partner?.target == null ? null : metalLeftSide(feature.kind),
+    (partner?.target ?? null) === null ? null : metalLeftSide(feature.kind),
     resolutionPm,
     chosen,
   );

@@ -77,7 +77,9 @@ export function useBench(asked: Asked): Bench | null {
     const partner = entryPartner(view, piece.id, feature.id);
     const known = view.cell(piece.id, feature.id);
     const partnerStandardPm =
-      known.limitsFrom === 'partner' && partner?.pair != null ? (partner.size?.standardPm ?? 0) : 0;
+      known.limitsFrom === 'partner' && (partner?.pair ?? null) !== null
+        ? (partner?.size?.standardPm ?? 0)
+        : 0;
     const cell = entryCell(
       known,
       fresh.list.map(({ entry }) => entry),

@@ -48,6 +48,7 @@ export function useWhere(view: JobView, asked: Asked): Where {
   useEffect(() => {
     if (chosen !== null) return;
     const start = entryStart(view, { asked, stopped: stopOf(recall(`stop:${jobId}`)) });
+    // oxlint-disable-next-line react/set-state-in-effect -- it is known only once the page is in the browser
     if (start !== null) goTo(start);
   }, [chosen, view, asked, jobId, goTo]);
 

@@ -5,6 +5,7 @@ import { boardSummary } from './board-summary';
 import { DrawingPanel } from '../drawing/drawing-panel';
 import { useJob } from '../job/job-provider';
 import { nextWords } from '../job/next-words';
+import { LinkButton } from '../primitives/button';
 import { SheetFrame } from '../job/sheet-frame';
 import { DecidePanel } from './decide-panel';
 import { DeparturePanel } from './departure-panel';
@@ -56,6 +57,7 @@ export function BoardSheet() {
             .map((departure) => (
               <DeparturePanel key={departure.id} departure={departure} />
             ))}
+          <LinkButton href={`/jobs/${job.id}/edit`}>Change the job as drawn</LinkButton>
         </div>
       </div>
     </SheetFrame>

@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { useState, type CSSProperties } from 'react';
 import type { PartView } from '@/lib/rules/job-view';
 import { useJob } from '../job/job-provider';
@@ -83,7 +84,10 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
         </table>
       </div>
       {features.length === 0 && (
-        <p className={styles.empty}>No features yet. Add the first one from the drawing.</p>
+        <p className={styles.empty}>
+          No features yet. <Link href={`/jobs/${part.jobId}/edit`}>Add the first one</Link> from the
+          drawing.
+        </p>
       )}
     </section>
   );

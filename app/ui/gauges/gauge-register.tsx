@@ -78,7 +78,7 @@ export function GaugeRegister({ gauges, usage, decimal }: Props) {
                   </td>
                   <td data-label="Readings">
                     {used?.readings ?? 0}
-                    {used?.lastAt != null && (
+                    {used !== undefined && used.lastAt !== null && (
                       <span className={styles.remark}>
                         last <When at={used.lastAt} />
                       </span>

@@ -1,6 +1,7 @@
 'use client';
 
 import { useCallback, useMemo, useState } from 'react';
+import type { JobView } from '@/lib/rules/job-view';
 import type { RunView } from '@/lib/rules/run-view';
 import { driftWords } from '@/lib/text/drift-words';
 import { runHeadWords, runSentence } from '@/lib/text/run-words';
@@ -19,7 +20,7 @@ import styles from './runs.module.css';
 
 /** The chart of a run, the drift line and its band, the limit it will reach, and what to do then. */
 export function RunsSheet() {
-  const { view } = useJob();
+  const { view, chosen } = useJob();
   const [runId, setRunId] = useState<string | null>(null);
   const run = view.runs.find((candidate) => candidate.run.id === runId) ?? view.runs[0];
   if (run === undefined) {
@@ -38,14 +39,17 @@ export function RunsSheet() {
       number={5}
       left={[{ label: 'Chart', value: 'single pieces, line since the last event' }]}
     >
-      <RunHead run={run} />
+      <div className={styles.head}>
+        <h1>{runName(view, run)}</h1>
+        <p className={styles.remark}>{runHeadWords(run, chosen)}</p>
+      </div>
       {view.runs.length > 1 && (
         <Choice
           label="Run shown"
           name="run"
           value={run.run.id}
           onChange={setRunId}
-          options={view.runs.map((one) => ({ value: one.run.id, label: nameOf(one) }))}
+          options={view.runs.map((one) => ({ value: one.run.id, label: runName(view, one) }))}
         />
       )}
       <div className={styles.columns}>
@@ -58,21 +62,6 @@ export function RunsSheet() {
       </details>
     </SheetFrame>
   );
-
-  function nameOf(one: RunView): string {
-    const part = view.parts.find(({ part: candidate }) => candidate.id === one.feature.partId);
-    return `${part?.part.name ?? ''}, ${one.feature.name.toLowerCase()}`;
-  }
-
-  function RunHead({ run: one }: { run: RunView }) {
-    const { chosen } = useJob();
-    return (
-      <div className={styles.head}>
-        <h1>{nameOf(one)}</h1>
-        <p className={styles.remark}>{runHeadWords(one, chosen)}</p>
-      </div>
-    );
-  }
 }
 
 function RunChart({ run }: { run: RunView }) {
@@ -90,4 +79,9 @@ function RunChart({ run }: { run: RunView }) {
       />
     </section>
   );
+}
+
+function runName(view: JobView, run: RunView): string {
+  const part = view.parts.find((candidate) => candidate.part.id === run.feature.partId);
+  return `${part?.part.name ?? ''}, ${run.feature.name.toLowerCase()}`;
 }

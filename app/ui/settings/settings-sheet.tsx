@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { useState, type FormEvent } from 'react';
 import type { Person } from '@/lib/schema/gauge';
@@ -101,7 +102,7 @@ export function SettingsSheet({ shop, device, people }: Props) {
           <p className="t-sentence">
             Everything is kept in one database on the machine that runs Fitwright. How to copy it
             and bring it back is in its README; what other programs can ask of it is at{' '}
-            <a href="/api">the API page</a>.
+            <Link href="/api">the API page</Link>.
           </p>
         </Panel>
       </div>

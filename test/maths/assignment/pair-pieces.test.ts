@@ -171,6 +171,12 @@ describe('pairPieces', () => {
     ).toBe(true);
   });
 
+  it('takes an aim that stands on a limit', () => {
+    const { complete } = pairPieces({ ...four, aimPm: four.minPm });
+    expect(complete).toBe(true);
+    expect(pairPieces({ ...four, aimPm: four.maxPm }).complete).toBe(true);
+  });
+
   it('pairs a thousand with a thousand in sorted order', () => {
     // A fixed sequence of sizes; the sorted order is the answer for one size each and a convex cost.
     const many = (factor: number) =>

@@ -146,6 +146,8 @@ describe('percentileCapability', () => {
 
   it.each<[string, Partial<PercentileInput>, string]>([
     ['percentiles out of order', { median: 9 }, 'three increasing percentiles, got 9.98, 9 and'],
+    ['no spread below the median', { low: 10 }, 'three increasing percentiles, got 10, 10 and'],
+    ['no spread above the median', { high: 10 }, 'three increasing percentiles, got 9.98, 10 and'],
     ['a percentile that is no number', { high: NaN }, 'finite percentiles, got NaN at index 2'],
     ['limits the wrong way round', { lower: 11 }, 'a lower limit below the upper'],
     ['a limit that is no number', { lower: NaN }, 'finite limits, got NaN'],

@@ -72,6 +72,18 @@ describe('cusumChart', () => {
     expectNear(signal?.meanNow, 8.75, 0.005);
   });
 
+  it('counts the values since each sum was last zero, however small the sum', () => {
+    // By hand, slack 0.5 about 10: sums 0.1, 0.3, 0, 0 above and 0, 0, 0.25, 0.5 below.
+    const values = [10.6, 10.7, 9.25, 9.25];
+    const chart = cusumChart({ values, target: 10, slack: 0.5, decision: 5 });
+    expectEachNear(chart.high, [0.1, 0.3, 0, 0], 1e-12);
+    expectEachNear(chart.low, [0, 0, 0.25, 0.5], 1e-12);
+    expect([chart.highCount, chart.lowCount]).toEqual([
+      [1, 2, 0, 0],
+      [0, 0, 1, 2],
+    ]);
+  });
+
   it('does not signal on the decision line itself', () => {
     // By hand: 1.5 + 1.5 + 1.5 = 4.5, then 6.
     const input = { values: [12, 12, 12], target: 10, slack: 0.5, decision: 4.5 };

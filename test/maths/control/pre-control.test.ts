@@ -164,6 +164,7 @@ describe('samplingGap', () => {
   it.each([
     ['one stop', [40], 'at least 2 stops, got 1'],
     ['stops out of order', [40, 30], 'whole increasing stops, got 30 at index 1'],
+    ['the same stop twice', [40, 40], 'whole increasing stops, got 40 at index 1'],
     ['half a piece', [1, 2.5], 'whole increasing stops, got 2.5 at index 1'],
   ])('refuses %s', (_, stops, message) => {
     expect(() => samplingGap(stops)).toThrow(message);
@@ -240,6 +241,7 @@ describe('oneSidedZone', () => {
   it('refuses a limit at the best size, and half picometres', () => {
     expect(() => oneSidedZone({ bestPm: 3, limitPm: 3 }, 3)).toThrow('got 3 for both');
     expect(() => oneSidedZone({ bestPm: 0, limitPm: 20 }, 0.5)).toThrow('got 0.5');
+    expect(() => oneSidedZone({ bestPm: 0, limitPm: 20 }, 3e15)).toThrow('got 3000000000000000');
   });
 });
 

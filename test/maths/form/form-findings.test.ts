@@ -18,6 +18,14 @@ describe('formFindings', () => {
     ).toEqual({ kind: 'oval', amountMm: amount(0.01), station: 1, widestDirection: 1 });
   });
 
+  it('names the first of two stations that are equally oval', () => {
+    const [oval] = findings([
+      [20.0, 20.5],
+      [20.0, 20.5],
+    ]);
+    expect(oval).toMatchObject({ kind: 'oval', station: 0 });
+  });
+
   it('names the wide end of a taper', () => {
     expect(findings([[20.01], [20.0]])).toEqual([
       { kind: 'taper', amountMm: amount(0.01), wideEnd: 'first' },

@@ -59,6 +59,23 @@ describe('ovalFromDirections', () => {
     expect(gain([0, 5, 10])).toBeGreaterThan(50);
   });
 
+  it('carries that doubt as small changes of each reading do, in the worst direction', () => {
+    const directionsDeg = [0, 25, 70];
+    const gainAt = (axisDeg: number) => {
+      const plain = section(20, 5, axisDeg, directionsDeg);
+      const slopes = directionsDeg.map((_, i) => {
+        const moved = plain.diametersMm.map((mm, k) => (k === i ? mm + 1e-5 : mm));
+        const more = ovalFromDirections({ directionsDeg, diametersMm: moved }).ovalityMm;
+        return (more - ovalFromDirections(plain).ovalityMm) / 1e-5;
+      });
+      return Math.hypot(...slopes);
+    };
+    const worst = Math.max(...Array.from({ length: 720 }, (_, k) => gainAt(k / 4)));
+    const { uncertaintyGain } = ovalFromDirections(section(20, 5, 0, directionsDeg));
+    // Steps of a quarter degree miss the worst axis by (0.125 deg in radians, doubled)^2 / 2 = 1e-5.
+    expect(worst / uncertaintyGain).toBeCloseTo(1, 4);
+  });
+
   it('says how far the readings lie off an oval', () => {
     // (+1, -1, +1, -1) um at 0, 45, 90, 135 is a four-lobed pattern: no oval at all.
     const fit = ovalFromDirections({

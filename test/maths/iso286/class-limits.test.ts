@@ -1,9 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { classLimits } from '@/lib/maths/iso286/class-limits';
-import { fundamentalDeviation } from '@/lib/maths/iso286/fundamental-deviation';
 import { itGrade } from '@/lib/maths/iso286/it-grade';
-import { toleranceClass } from '@/lib/maths/iso286/tolerance-class';
 
 const limits = (text: string, sizeMm: number) => {
   const { upperUm, lowerUm } = classLimits(text, sizeMm);
@@ -151,64 +149,4 @@ describe('classLimits', () => {
     expect(limits('K9', 2)).toEqual([0, -25]);
     expect(limits('P3', 25)).toEqual([-20.5, -24.5]);
   });
-});
-
-describe('fundamentalDeviation', () => {
-  it('says which limit lies nearest the nominal', () => {
-    const limitOf = (text: string) => fundamentalDeviation(toleranceClass(text), 25).limit;
-    expect(['g6', 'h6', 'n6', 'G7', 'H7', 'N7'].map(limitOf)).toEqual([
-      'upper',
-      'upper',
-      'lower',
-      'lower',
-      'lower',
-      'upper',
-    ]);
-  });
-
-  it('refuses js, which has none, and sizes outside the standard', () => {
-    expect(() => fundamentalDeviation(toleranceClass('js6'), 25)).toThrow(
-      expect.objectContaining({ code: 'fundamental-deviation/not-defined' }),
-    );
-    expect(() => fundamentalDeviation(toleranceClass('h6'), 4000)).toThrow(
-      expect.objectContaining({ code: 'fundamental-deviation/size' }),
-    );
-  });
-});
-
-describe('itGrade', () => {
-  it('refuses a grade that does not exist', () => {
-    expect(() => itGrade('IT19' as 'IT18', 25)).toThrow(
-      expect.objectContaining({ code: 'it-grade/grade' }),
-    );
-  });
-
-  it('uses IT14 just over 1 mm and not at 1 mm', () => {
-    expect(itGrade('IT14', 1.001)).toBe(250);
-    expect(() => itGrade('IT14', 1)).toThrow(
-      expect.objectContaining({ code: 'it-grade/not-used' }),
-    );
-    expect(itGrade('IT13', 1)).toBe(140);
-  });
-});
-
-describe('toleranceClass', () => {
-  it('takes capitals for holes, small letters for shafts, and does not mind blanks', () => {
-    expect(toleranceClass(' ZC8 ')).toEqual({
-      side: 'internal',
-      letters: 'zc',
-      grade: 'IT8',
-      text: 'ZC8',
-    });
-    expect(toleranceClass('js01').grade).toBe('IT01');
-  });
-
-  it.each(['', 'H', '7', 'H19', 'Js7', 'i6', 'l6', 'o6', 'q6', 'w6', 'j56', 'H7/g6', 'H 7', 'ab6'])(
-    'refuses %j',
-    (typed) => {
-      expect(() => toleranceClass(typed)).toThrow(
-        expect.objectContaining({ code: 'tolerance-class/text' }),
-      );
-    },
-  );
 });

@@ -1,0 +1,55 @@
+'use client';
+
+import type { TroubleCode } from '@/lib/outbox/trouble';
+import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
+import { shownLength, type Shown } from '@/lib/text/shown-size';
+import styles from './bench-notes.module.css';
+import type { FreshList } from './use-fresh';
+
+type Props = {
+  fresh: FreshList;
+  shown: Shown;
+  trouble: TroubleCode | null;
+  clockOff: boolean;
+  waiting: number;
+  onTray: () => void;
+};
+
+/** What a person has to know before the next reading: what was not kept, what would not be taken. */
+export function BenchNotes({ fresh, shown, trouble, clockOff, waiting, onTray }: Props) {
+  const failed = fresh.list.filter(({ failure }) => failure !== null);
+  const words = troubleWords(trouble);
+  if (failed.length === 0 && words === '' && waiting === 0 && !clockOff) return null;
+  return (
+    <div className={styles.notes} role="alert">
+      {failed.map(({ draft, failure }) => (
+        <p key={draft.id} className={styles.note}>
+          <b>
+            {draft.kind === 'reading'
+              ? shownLength(draft.row.valuePm, draft.row.resolutionPm, shown)
+              : `The correction (${draft.row.kind})`}
+          </b>{' '}
+          {notKeptWords(failure!)}
+          <button type="button" className={styles.act} onClick={() => fresh.again(draft.id)}>
+            Keep it again
+          </button>
+        </p>
+      ))}
+      {failed.length > 0 || words === '' ? null : <p className={styles.note}>{words}</p>}
+      {waiting === 0 ? null : (
+        <p className={styles.note}>
+          The notebook would not take {waiting === 1 ? 'one entry' : `${waiting} entries`}.
+          <button type="button" className={styles.act} onClick={onTray}>
+            See which
+          </button>
+        </p>
+      )}
+      {clockOff ? (
+        <p className={styles.note}>
+          The clock of this device is more than two minutes off. Readings keep their order; put it
+          right.
+        </p>
+      ) : null}
+    </div>
+  );
+}

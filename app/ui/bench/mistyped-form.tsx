@@ -1,0 +1,100 @@
+'use client';
+
+import { useState, type FormEvent } from 'react';
+import { entryMeaning } from '@/lib/rules/entry-meaning';
+import type { Standing } from '@/lib/rules/standing';
+import { echoWords, questionWords } from '@/lib/text/bench-entry';
+import { entryErrorWords } from '@/lib/text/bench-entry-error';
+import type { LengthMeaning } from '@/lib/units/parse-length';
+import { Button } from '../primitives/button';
+import { Field } from '../primitives/field';
+import styles from './list.module.css';
+import type { Bench } from './use-bench';
+import { plainCorrection } from './use-fresh';
+
+type Props = { bench: Bench; reading: Standing; personId: string | null; onDone: () => void };
+
+/** What a reading should have read. What was typed first stays in the book beside it. */
+export function MistypedForm({ bench, reading, personId, onDone }: Props) {
+  const { chosen, feature, view, fresh } = bench;
+  const [text, setText] = useState('');
+  const [error, setError] = useState<string | undefined>(undefined);
+  const read = entryMeaning(text, {
+    decimal: chosen.decimal,
+    unit: reading.unit,
+    nominalPm: feature.nominalPm,
+    kind: feature.kind,
+  });
+  const asked =
+    read.kind === 'question' ? questionWords(text, read.code, read.meanings, chosen) : null;
+  const keep = (meaning: LengthMeaning) => {
+    fresh.correction({
+      ...plainCorrection,
+      kind: 'mistyped',
+      readingId: reading.id,
+      personId,
+      text,
+      unit: meaning.unit,
+      valuePm: meaning.sizePm,
+      resolutionPm:
+        meaning.resolutionPm ??
+        view.cells.gauges.get(reading.gaugeId)?.resolutionPm ??
+        reading.resolutionPm,
+    });
+    onDone();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (read.kind === 'length' && text.length <= 64) keep(read.meaning);
+    else if (read.kind !== 'question') {
+      const fault =
+        read.kind === 'error'
+          ? read
+          : {
+              code: read.kind === 'empty' ? ('empty' as const) : ('no-digits' as const),
+              character: '',
+            };
+      setError(entryErrorWords(text, fault));
+    }
+  };
+  return (
+    <form className={styles.form} onSubmit={submit}>
+      <Field
+        bench
+        label={`It reads, instead of ${reading.text.trim()}`}
+        hint={
+          read.kind === 'length'
+            ? echoWords(text, read.meaning, chosen)
+            : reading.unit === 'mm'
+              ? 'mm'
+              : 'inches'
+        }
+        value={text}
+        error={error}
+        inputMode="text"
+        // oxlint-disable-next-line jsx-a11y/no-autofocus -- it was just asked for
+        autoFocus
+        onChange={(event) => {
+          setText(event.target.value);
+          setError(undefined);
+        }}
+      />
+      {asked === null || read.kind !== 'question' ? (
+        <Button kind="main" bench type="submit">
+          It reads this
+        </Button>
+      ) : (
+        <>
+          <p className={styles.says}>{asked.title}</p>
+          <div className={styles.pair}>
+            {asked.answers.map((label, index) => (
+              <Button key={label} bench onClick={() => keep(read.meanings[index]!)}>
+                {label}
+              </Button>
+            ))}
+          </div>
+        </>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,36 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { guardBand } from '@/lib/maths/fit/guard-band';
+import { verdictOf } from '@/lib/maths/fit/verdict-of';
+
+const limits = { lowerPm: 17_992_000_000, upperPm: 18_000_000_000 };
+const um = 1_000_000;
+const kindAt = (fromUpperUm: number, guardUm: number) =>
+  verdictOf(limits.upperPm + fromUpperUm * um, limits, guardUm * um);
+
+describe('guardBand', () => {
+  it('is 1.65 times the combined uncertainty', () => {
+    // 0.6 and 0.8 um combine to 1 um; ISO 14253-1:2017, 95 %, one limit in play.
+    expect(guardBand([600_000, 800_000])).toBe(1_650_000);
+    expect(guardBand([2_000_000])).toBe(3_300_000);
+    expect(guardBand([])).toBe(0);
+    expect(guardBand([0, 0])).toBe(0);
+  });
+
+  it('never rounds down, and never up by more than three picometres', () => {
+    const u = fc.double({ min: 0, max: 1e8, noNaN: true });
+    fc.assert(
+      fc.property(u, u, (a, b) => {
+        const exact = 1.65 * Math.hypot(a, b);
+        expect(guardBand([a, b])).toBeGreaterThanOrEqual(exact - 1e-5);
+        expect(guardBand([a, b])).toBeLessThan(exact + 3);
+      }),
+    );
+  });
+
+  it('refuses an uncertainty below zero', () => {
+    expect(() => guardBand([1, -1])).toThrow(
+      expect.objectContaining({ code: 'guard-band/uncertainty' }),
+    );
+  });
+});

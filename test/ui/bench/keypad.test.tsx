@@ -1,0 +1,88 @@
+import type { ReactElement, ReactNode } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it, vi } from 'vitest';
+import { Keypad, type KeypadKey } from '@/app/ui/bench/keypad';
+
+type Props = Record<string, unknown> & { children?: ReactNode };
+
+/** The buttons of a keypad as React would draw them; it keeps no state, so it may be called as a function. */
+function buttonsOf(props: Parameters<typeof Keypad>[0]): Map<string, Props> {
+  const pad = Keypad(props) as ReactElement<Props>;
+  const keys = [pad.props.children].flat() as ReactElement<Props>[];
+  return new Map(
+    keys.map((key) => {
+      const draw = key.type as (props: Props) => ReactElement<Props>;
+      return [String(key.props['value']), draw(key.props).props];
+    }),
+  );
+}
+const press = (button: Props, event: Partial<PointerEvent> = {}) => {
+  const preventDefault = vi.fn();
+  const onPointerDown = button['onPointerDown'] as (event: unknown) => void;
+  onPointerDown({ button: 0, preventDefault, ...event });
+  return preventDefault;
+};
+const click = (button: Props, detail: number) =>
+  (button['onClick'] as (event: unknown) => void)({ detail });
+
+describe('Keypad', () => {
+  it('has 7 8 9 on top, the mark, 0 and stroke at the foot', () => {
+    const html = renderToStaticMarkup(<Keypad decimal="." onKey={() => {}} />);
+    const words = [...html.matchAll(/<button[^>]*>([^<]*)/g)].map(([, word]) => word);
+    expect(words).toEqual([
+      ...['7', '8', '9', 'Rub out', '4', '5', '6', '+ \u2212', '1', '2', '3', 'Log'],
+      ...['.', '0', '/'],
+    ]);
+  });
+
+  it('shows the decimal mark of the person on the one mark key', () => {
+    expect([...buttonsOf({ decimal: ',', onKey: () => {} }).keys()]).toContain(',');
+    expect([...buttonsOf({ decimal: ',', onKey: () => {} }).keys()]).not.toContain('.');
+  });
+
+  it('acts once when a key is pressed, and not again when it is let go', () => {
+    const pressed: KeypadKey[] = [];
+    const seven = buttonsOf({ decimal: '.', onKey: (key) => pressed.push(key) }).get('7')!;
+    press(seven);
+    expect(pressed).toEqual(['7']);
+    click(seven, 1);
+    expect(pressed).toEqual(['7']);
+  });
+
+  it('leaves the focus in the entry', () => {
+    const seven = buttonsOf({ decimal: '.', onKey: () => {} }).get('7')!;
+    expect(press(seven)).toHaveBeenCalled();
+  });
+
+  it('acts for a keyboard or a screen reader, which click without a press', () => {
+    const pressed: KeypadKey[] = [];
+    const log = buttonsOf({ decimal: '.', onKey: (key) => pressed.push(key) }).get('log')!;
+    click(log, 0);
+    expect(pressed).toEqual(['log']);
+  });
+
+  it('does nothing for the other buttons of a mouse', () => {
+    const pressed: KeypadKey[] = [];
+    const seven = buttonsOf({ decimal: '.', onKey: (key) => pressed.push(key) }).get('7')!;
+    press(seven, { button: 2 });
+    expect(pressed).toEqual([]);
+  });
+
+  it('logs nothing while it may not, and says so', () => {
+    const pressed: KeypadKey[] = [];
+    const keys = buttonsOf({ decimal: '.', onKey: (key) => pressed.push(key), logOff: true });
+    press(keys.get('log')!);
+    click(keys.get('log')!, 0);
+    expect(pressed).toEqual([]);
+    expect(keys.get('log')!['aria-disabled']).toBe(true);
+    press(keys.get('7')!);
+    expect(pressed).toEqual(['7']);
+  });
+
+  it('opens no menu on a long press', () => {
+    const preventDefault = vi.fn();
+    const seven = buttonsOf({ decimal: '.', onKey: () => {} }).get('7')!;
+    (seven['onContextMenu'] as (event: unknown) => void)({ preventDefault });
+    expect(preventDefault).toHaveBeenCalled();
+  });
+});
