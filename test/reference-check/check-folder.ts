@@ -7,6 +7,8 @@ import type { ReferenceSet, Topic } from './topics/topic';
 export type FileReport = {
   file: string;
   topic: string;
+  /** False when no topic carries that text: every figure is then not covered. */
+  isAnswered: boolean;
   figures: { id: string; figure: Figure; why: string | undefined }[];
 };
 
@@ -37,7 +39,7 @@ function checkFile(set: ReferenceSet, topics: readonly Topic[]): FileReport {
       why,
     }));
   });
-  return { file: set.file, topic: name, figures };
+  return { file: set.file, topic: name, isAnswered: topic !== undefined, figures };
 }
 
 type ReferenceCase = Case & { id?: unknown; inputs?: Record<string, unknown> };

@@ -17,11 +17,10 @@ for (const { file, figures } of reports) {
   passed += good;
   failed += bad + absent;
 }
-for (const { file, figures } of reports) {
-  for (const { id, figure, why } of figures) {
+for (const { file, figures, isAnswered } of reports) {
+  if (!isAnswered) console.log(`${file}: nothing answers its topic`);
+  for (const { id, figure, why } of isAnswered ? figures : []) {
     if (figure.state === 'passed') continue;
-    if (figure.state === 'not covered' && figures.every((one) => one.figure.state !== 'passed'))
-      continue;
     const cause = why === undefined ? '' : ` (${why})`;
     console.log(
       `${file} ${id} ${figure.at}: wanted ${said(figure.wanted)}, got ${said(figure.got)}, ` +

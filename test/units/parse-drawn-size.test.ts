@@ -130,6 +130,12 @@ describe('parseDrawnSize', () => {
     });
   });
 
+  it('takes a single minus as a deviation up to half the size', () => {
+    expect(parseDrawnSize('10 -5', metric)).toMatchObject({ code: 'one-deviation' });
+    expect(parseDrawnSize('10 -4.9', metric)).toMatchObject({ code: 'one-deviation' });
+    expect(parseDrawnSize('10 -5.1', metric)).toMatchObject({ code: 'limits-or-deviation' });
+  });
+
   it.each([
     ['18 H7/g6', 'fit', 3],
     ['18 H7 g6', 'fit', 3],

@@ -38,7 +38,7 @@ export type LeastRework = {
  * Locked pairs stay together and are reworked the same way. Answers undefined
  * when the forbidden pairs leave no complete pairing whatever the sizes.
  *
- * Cost: O(n^3) for each of the four levels. Source: [formulas-28]; the order of
+ * Cost: O(n^3) for each of the four levels. Source: [burkard-2012]; the order of
  * the levels is common practice, no source.
  *
  * @throws {MathsInputError} `least-rework/sizes`, `least-rework/clearances`, `least-rework/piece`

@@ -47,7 +47,7 @@ export type PairedPieces = {
  * others to the rounding of doubles.
  *
  * Cost: O(n^3) at worst, near O(n^2) for measured pieces, as the search starts
- * from their sorted order. Source: [burkard-2012], [formulas-28].
+ * from their sorted order. Source: [burkard-2012].
  *
  * @throws {MathsInputError} `pair-pieces/sizes`, `pair-pieces/clearances`,
  *   `pair-pieces/piece`, `pair-pieces/uncertainty`

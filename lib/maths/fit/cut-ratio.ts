@@ -44,7 +44,8 @@ export const cutsLearnedFrom = 5;
  * and are kept apart.
  *
  * Limits: one tool, speed, range of depth and temperature; a change of any of
- * them is a new log. Source: [formulas-31]; the prediction limit [formulas-14].
+ * them is a new log. Source: the ratio is common practice, no source; the
+ * prediction limit [hahn-meeker-1991].
  *
  * @throws {MathsInputError} `cut-ratio/size`, `cut-ratio/picometres`, `cut-ratio/dial`, `dial-setting/dial`
  *

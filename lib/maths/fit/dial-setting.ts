@@ -32,7 +32,7 @@ export type DialSetting = {
  * Rounding down is the safe side for a shaft and for a bore alike. Nothing left,
  * or less than nothing, is no divisions. Exact for whole fine-feed ratios.
  *
- * Source: [formulas-31]; the sine of a top slide set over, common practice, no source.
+ * Source: common practice, no source.
  *
  * @throws {MathsInputError} `dial-setting/picometres`, `dial-setting/dial`
  *

@@ -30,7 +30,7 @@ export type NextCut = { ratio: CutRatio; leftPm: number } & (
  * still come off; cautious = left / upper ratio, likewise. The division count is
  * worked in whole numbers: a cut that asks for exactly sixteen gets sixteen.
  *
- * Source: [formulas-31].
+ * Source: common practice, no source.
  *
  * @throws {MathsInputError} `next-cut/size`, and what cutRatio throws
  *

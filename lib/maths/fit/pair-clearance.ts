@@ -1,5 +1,5 @@
 import { requireFit, requireSize, requireUncertainty, type Fit } from './check-fit';
-import { guardBand } from './guard-band';
+import { guardPicometres } from './guard-picometres';
 import { probabilityBetween } from './probability-between';
 import { verdictOf, type Verdict } from './verdict-of';
 
@@ -44,7 +44,7 @@ export function pairClearance(pair: {
   }
   const clearancePm = bore.sizePm - shaft.sizePm;
   const uPm = Math.hypot(bore.uPm, shaft.uPm);
-  const guardPm = guardBand([bore.uPm, shaft.uPm]);
+  const guardPm = guardPicometres([bore.uPm, shaft.uPm]);
   const { minPm: lower, maxPm: upper } = fit;
   return {
     clearancePm,

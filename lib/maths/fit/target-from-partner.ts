@@ -1,5 +1,5 @@
 import { requireFit, requireSize, requireUncertainty, type Fit } from './check-fit';
-import { guardBand } from './guard-band';
+import { guardPicometres } from './guard-picometres';
 
 export type Target = {
   /** Size to aim at, pm. */
@@ -57,7 +57,7 @@ export function targetFromPartner(question: {
       : [sizeAt(fit.minPm), sizeAt(fit.maxPm)];
   requireSize('target-from-partner', 'targetFromPartner', 'a target', lowerPm);
   const aimPm = sizeAt(fit.aimPm);
-  const guardPm = guardBand([partner.uPm, uMadePm]);
+  const guardPm = guardPicometres([partner.uPm, uMadePm]);
   const base = { aimPm, lowerPm, upperPm, guardPm };
   const [workingLower, workingUpper] = [lowerPm + guardPm, upperPm - guardPm];
   if (workingLower > workingUpper) {

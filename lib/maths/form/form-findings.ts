@@ -17,7 +17,7 @@ export type FormFinding =
  * between the ends. "Wide" means the larger diameter, for bores and shafts alike.
  *
  * An amount below `leastToldMm` is left out. About three times the standard
- * uncertainty of a reading is usual [formulas-30]; zero tells everything. An
+ * uncertainty of a reading is usual (common practice, no source); zero tells everything. An
  * empty list says that nothing can be told, not that the feature is perfect.
  *
  * @throws {MathsInputError} `form-findings/least-told` when it is not a finite number from zero up

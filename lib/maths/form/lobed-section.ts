@@ -17,7 +17,7 @@ export type LobedSection = {
  * when n is odd, while the roundness zone is 2a either way. A three-jaw chuck
  * leaves three lobes: invisible to a micrometer, plain in a V-block.
  *
- * Source: [iso-12181], [formulas-30].
+ * Source: [iso-12181].
  *
  * @throws {MathsInputError} `lobed-section/lobes` unless a whole number from 2,
  *   `lobed-section/amplitude` unless finite and from zero up

@@ -26,7 +26,7 @@ export type OvalFit = {
  * carries (1.63 for 0, 60 and 120). Lobes other than two are not looked for.
  *
  * Cost: O(n). The three normal equations are solved after the mean diameter is
- * taken off. Source: [formulas-30].
+ * taken off. Source: least squares of the form above, by definition.
  *
  * @throws {MathsInputError} `oval-from-directions/shape`, `oval-from-directions/value`,
  *   `oval-from-directions/too-few-directions`, `oval-from-directions/bunched`

@@ -54,7 +54,7 @@ export const leastDifferenceMm = 5e-10;
  * said here about whether a difference is larger than the doubt of the readings:
  * see formFindings.
  *
- * Cost: O(S x D). Source: [iso-14405-1] for two-point sizes, [formulas-30].
+ * Cost: O(S x D). Source: [iso-14405-1] for two-point sizes; the differences are by definition.
  *
  * @throws {MathsInputError} `two-point-form/shape`, `two-point-form/diameter`,
  *   `two-point-form/nothing-read`, `two-point-form/positions`

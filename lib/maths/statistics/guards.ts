@@ -17,6 +17,15 @@ export function requireValues(
   }
 }
 
+/** Explains why a sum came out as no number: too few values, one that is none, or too large ones. */
+export function refuseSum(caller: string, code: string, values: ArrayLike<number>): never {
+  requireValues(caller, code, values, 1);
+  throw new MathsInputError(
+    `${code}/value`,
+    `${caller} requires values whose sum is below 1.8e308, got a larger one`,
+  );
+}
+
 /** Requires a number of values. */
 export function requireCount(caller: string, code: string, n: number, least: number): void {
   if (n >= least) return;

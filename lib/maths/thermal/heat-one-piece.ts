@@ -20,7 +20,7 @@ export type HeatOnePiece =
  * Lengths in mm, coefficients per degree C. Limits: constant coefficient, no
  * heat lost on the way. Heating and freezing hurt: gloves, no flame near oil,
  * air the room, and follow the maker's limit of temperature for the material.
- * Source: [iso-1], [formulas-25].
+ * Source: [iso-1].
  *
  * @throws {MathsInputError} `heat-one-piece/length`, `.../expansion`, `.../temperature`, `.../gap`
  *

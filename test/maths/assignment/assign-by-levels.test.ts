@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assignByLevels } from '@/lib/maths/assignment/assign-by-levels';
 import { sum } from './brute-force';

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costMatrix, type CostMatrix, type Pair } from '@/lib/maths/assignment/cost-matrix';
 import { largestPairing } from '@/lib/maths/assignment/largest-pairing';

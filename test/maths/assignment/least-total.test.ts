@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costMatrix, type CostMatrix, type Pair } from '@/lib/maths/assignment/cost-matrix';
 import { leastTotal } from '@/lib/maths/assignment/least-total';
@@ -49,8 +49,11 @@ describe('leastTotal', () => {
       fc.property(eight, (matrix) => {
         let least = Infinity;
         const walk = (row: number, used: number, total: number): void => {
-          if (row === 8) least = Math.min(least, total);
-          for (let c = 0; row < 8 && c < 8; c += 1) {
+          if (row === 8) {
+            least = Math.min(least, total);
+            return;
+          }
+          for (let c = 0; c < 8; c += 1) {
             if ((used & (1 << c)) === 0)
               walk(row + 1, used | (1 << c), total + matrix.costs[row * 8 + c]!);
           }
@@ -65,7 +68,7 @@ describe('leastTotal', () => {
   it('proves a 60 by 80 choice by its own prices', () => {
     fc.assert(
       fc.property(fc.infiniteStream(fc.integer({ min: 0, max: 5000 })), (stream) => {
-        const costs = Float64Array.from([...stream.take(60 * 80)]);
+        const costs = Float64Array.from(stream.take(60 * 80));
         const wide = { rows: 60, columns: 80, costs };
         expectProved(wide, leastTotal(wide));
         const tall = { rows: 80, columns: 60, costs };

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costMatrix, type Pair } from '@/lib/maths/assignment/cost-matrix';
 import { pairPieces, type PairingPurpose } from '@/lib/maths/assignment/pair-pieces';
@@ -59,7 +59,10 @@ describe('pairPieces', () => {
         const forbidden = pairs.filter(([b, s]) => b < bores.length && s < shafts.length);
         const found = pairPieces({
           ...fit,
-          ...{ boresPm, shaftsPm, forbidden, purpose },
+          boresPm,
+          shaftsPm,
+          forbidden,
+          purpose,
           uBoresPm: boresPm.map(() => 3 * um),
           uShaftsPm: shaftsPm.map(() => 4 * um),
         });

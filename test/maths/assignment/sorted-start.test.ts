@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { leastTotal } from '@/lib/maths/assignment/least-total';
 import { sortedStart } from '@/lib/maths/assignment/sorted-start';
@@ -24,8 +24,8 @@ describe('sortedStart', () => {
         const [b, s] = [order(bores), order(shafts)];
         const sortedTotal = sum(b.map((bore, k) => (bore - s[k]! - aim) ** 2));
         // The dual value of the prices is already the total: nothing is left to search for.
-        const rowPrices = bores.map((_, r) =>
-          Math.min(...shafts.map((_, c) => cost(r, c) - prices[c]!)),
+        const rowPrices = [...bores.keys()].map((r) =>
+          Math.min(...[...shafts.keys()].map((c) => cost(r, c) - prices[c]!)),
         );
         expect(sum(rowPrices) + sum([...prices])).toBe(sortedTotal);
         const costs = Float64Array.from({ length: n * n }, (_, k) =>

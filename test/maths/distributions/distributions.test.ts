@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chiSquareCdf } from '@/lib/maths/distributions/chi-square-cdf';
 import { chiSquarePdf } from '@/lib/maths/distributions/chi-square-pdf';

@@ -30,6 +30,11 @@ describe('cutRatio', () => {
     expect(asked({ fineFeedRatio: 10 })).toMatchObject({ askedPm: 10 * um, ratio: 10 });
   });
 
+  it('works down to a cut of one picometre', () => {
+    const one = cutRatio({ ...shaft, cuts: [{ kind: 'cut', dialPm: 1, sizeAfterPm: 1 }] });
+    expect(one.cuts[0]).toMatchObject({ askedPm: 1 });
+  });
+
   it('counts a bore by what it grew', () => {
     const bore: CutLog = { ...shaft, side: 'internal', cuts: [cut(100, 25_090)] };
     expect(cutRatio(bore).cuts[0]).toMatchObject({ gotPm: 90 * um, ratio: 0.9 });

@@ -1,19 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Cut, type CutLog } from '@/lib/maths/fit/cut-ratio';
 import { fitByRule } from '@/lib/maths/fit/fit-by-rule';
 
 const um = 1_000_000;
-const cut = (dialUm: number, sizeUm: number): Cut => ({
-  kind: 'cut',
-  dialPm: dialUm * um,
-  sizeAfterPm: sizeUm * um,
-});
-const shaft: CutLog = {
-  side: 'external',
-  startPm: 25_000 * um,
-  dial: { reads: 'diameter', divisionPm: 10 * um },
-  cuts: [],
-};
 
 describe('fitByRule', () => {
   it('gives a thousandth an inch as a micrometre a millimetre', () => {

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Cut, type CutLog } from '@/lib/maths/fit/cut-ratio';
 import { nextCut } from '@/lib/maths/fit/next-cut';

@@ -30,10 +30,10 @@ describe('probabilityBetween', () => {
   });
 
   it.each([
-    ['probability-between/value', { value: NaN }],
-    ['probability-between/limits', { lower: 2 }],
-    ['probability-between/limits', { upper: NaN }],
-    ['probability-between/uncertainty', { u: Infinity }],
+    ['conformance-probability/value', { value: NaN }],
+    ['conformance-probability/limits', { lower: 2 }],
+    ['conformance-probability/limits', { upper: NaN }],
+    ['conformance-probability/uncertainty', { u: Infinity }],
   ])('refuses by %s', (code, part) => {
     const good = { value: 0, u: 1, lower: -1, upper: 1 };
     expect(() => probabilityBetween({ ...good, ...part })).toThrow(

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { verdictOf } from '@/lib/maths/fit/verdict-of';
 
@@ -75,7 +75,7 @@ describe('verdictOf', () => {
     ['verdict-of/limits', [1, { lowerPm: 2, upperPm: 2 }, 0]],
     ['verdict-of/guard', [1, { upperPm: 2 }, -1]],
     ['verdict-of/guard', [1, { upperPm: 2 }, 0.5]],
-  ] as const)('refuses by %s', (code, args) => {
-    expect(() => verdictOf(...args)).toThrow(expect.objectContaining({ code }));
+  ] as const)('refuses by %s', (code, [valuePm, odd, guardPm]) => {
+    expect(() => verdictOf(valuePm, odd, guardPm)).toThrow(expect.objectContaining({ code }));
   });
 });

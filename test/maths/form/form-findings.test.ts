@@ -5,7 +5,7 @@ import { twoPointForm } from '@/lib/maths/form/two-point-form';
 const findings = (diametersMm: number[][], leastToldMm = 0) =>
   formFindings(twoPointForm({ side: 'internal', diametersMm }), leastToldMm);
 
-// Amounts by hand from the definitions of FORMULAS section 30; doubles near 20 allow 1e-12 mm.
+// Amounts by hand from the definitions of two-point sizes (ISO 14405-1); doubles near 20 allow 1e-12 mm.
 const amount = (mm: number) => expect.closeTo(mm, 11);
 
 describe('formFindings', () => {

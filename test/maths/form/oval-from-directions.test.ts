@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ovalFromDirections } from '@/lib/maths/form/oval-from-directions';
 
@@ -50,12 +50,12 @@ describe('ovalFromDirections', () => {
   });
 
   it('says how much of the doubt of a reading the ovality carries', () => {
-    // Evenly spread, var p = var q = 2/n: sqrt(8/3) = 1.632993 for three directions, 1.414214 for four.
+    // Evenly spread, var p = var q = 2/n: sqrt(8/3) = 1.632993 for three directions, sqrt 2 for four.
     const gain = (directionsDeg: number[]) =>
       ovalFromDirections({ directionsDeg, diametersMm: directionsDeg.map(() => 10) })
         .uncertaintyGain;
     expect(gain([0, 60, 120])).toBeCloseTo(1.632993, 6);
-    expect(gain([0, 45, 90, 135])).toBeCloseTo(1.414214, 6);
+    expect(gain([0, 45, 90, 135])).toBeCloseTo(Math.SQRT2, 12);
     expect(gain([0, 5, 10])).toBeGreaterThan(50);
   });
 

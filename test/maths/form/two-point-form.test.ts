@@ -1,8 +1,8 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { twoPointForm, type TwoPointGrid } from '@/lib/maths/form/two-point-form';
 
-// Worked by hand from the definitions of ISO 14405-1 two-point sizes (FORMULAS section 30).
+// Worked by hand from the definitions of ISO 14405-1 two-point sizes.
 const bore: TwoPointGrid = {
   side: 'internal',
   diametersMm: [

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { classLimits } from '@/lib/maths/iso286/class-limits';
 import { nearestClasses } from '@/lib/maths/iso286/nearest-classes';

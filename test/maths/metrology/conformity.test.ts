@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { acceptanceLimitRelative } from '@/lib/maths/metrology/acceptance-limit-relative';
 import { conformanceProbability } from '@/lib/maths/metrology/conformance-probability';

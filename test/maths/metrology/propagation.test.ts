@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { combinedUncertainty } from '@/lib/maths/metrology/combined-uncertainty';
 import { effectiveDegrees } from '@/lib/maths/metrology/effective-degrees';

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lagOneAutocorrelation } from '@/lib/maths/statistics/lag-one-autocorrelation';
 import { mean } from '@/lib/maths/statistics/mean';
@@ -68,6 +68,8 @@ describe('mean, variance and standard deviation', () => {
     expect(() => mean([])).toThrow('at least one value, got 0');
     expect(() => mean([1, NaN, 3])).toThrow('got NaN at index 1');
     expect(() => mean([1, 2, Infinity])).toThrow('got Infinity at index 2');
+    expect(() => mean([1e308, 1e308])).toThrow('whose sum is below');
+    expect(() => standardDeviation([1e308, 1e308])).toThrow('whose sum is below');
     expect(() => variance([1])).toThrow('at least 2 values, got 1');
     expect(() => standardDeviation([1])).toThrow('at least 2 values, got 1');
     expect(() => standardDeviation([1, NaN])).toThrow('got NaN at index 1');

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { andersonDarlingTest } from '@/lib/maths/statistics/anderson-darling-test';
 import { bartlettTest } from '@/lib/maths/statistics/bartlett-test';

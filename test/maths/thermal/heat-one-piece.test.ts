@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clearanceAtTemperatures } from '@/lib/maths/thermal/clearance-at-temperatures';
 import { heatOnePiece } from '@/lib/maths/thermal/heat-one-piece';
@@ -6,9 +6,6 @@ import { heatOnePiece } from '@/lib/maths/thermal/heat-one-piece';
 // Coefficients are made up of usual size; nothing is said of a material.
 const steel = 11.5e-6;
 const light = 23.1e-6;
-const sizes = fc.double({ min: 5, max: 300, noNaN: true });
-const expansions = fc.double({ min: 1e-6, max: 3e-5, noNaN: true });
-const temperatures = fc.double({ min: -60, max: 300, noNaN: true });
 
 describe('heatOnePiece', () => {
   const bore = { size20Mm: 50, expansionPerC: steel };

@@ -1,11 +1,10 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sizeAt20 } from '@/lib/maths/thermal/size-at-20';
 import { sizeAtTemperature } from '@/lib/maths/thermal/size-at-temperature';
 
 // Coefficients are made up of usual size; nothing is said of a material.
 const steel = 11.5e-6;
-const light = 23.1e-6;
 const sizes = fc.double({ min: 5, max: 300, noNaN: true });
 const expansions = fc.double({ min: 1e-6, max: 3e-5, noNaN: true });
 const temperatures = fc.double({ min: -60, max: 300, noNaN: true });

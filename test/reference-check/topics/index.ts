@@ -25,6 +25,7 @@ import * as toleranceIntervals from './tolerance_intervals';
 import * as conformity from './conformity';
 import * as uncertaintyGum from './uncertainty_gum';
 import * as uncertaintyMonteCarlo from './uncertainty_monte_carlo';
+import * as formTwoPoint from './form_two_point';
 import type { Topic } from './topic';
 import * as unitParse from './unit_parse';
 
@@ -58,4 +59,5 @@ export const topics: readonly Topic[] = [
   conformity,
   uncertaintyGum,
   uncertaintyMonteCarlo,
+  formTwoPoint,
 ];

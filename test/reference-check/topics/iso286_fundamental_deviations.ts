@@ -14,10 +14,7 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
     : { shaft: shafts(sizeMm), hole: holes(sizeMm), delta: deltas(sizeMm) };
 }
 
-const letters = [
-  ...['a', 'b', 'c', 'cd', 'd', 'e', 'ef', 'f', 'fg', 'g', 'h'],
-  ...['m', 'n', 'p', 'r', 's', 't', 'u', 'v', 'x', 'y', 'z', 'za', 'zb', 'zc'],
-];
+const letters = 'a b c cd d e ef f fg g h m n p r s t u v x y z za zb zc'.split(' ');
 
 function shafts(sizeMm: number): Record<string, unknown> {
   const plain = letters.map((name) => [name, deviation(`${name}6`, sizeMm)]);

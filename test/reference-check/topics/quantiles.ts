@@ -9,7 +9,9 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
   const p = inputs.p as number[];
   if (inputs.distribution === 'normal') return { q: p.map(normalQuantile) };
   if (inputs.distribution === 'F') {
-    return { q: (inputs.df as [number, number][]).map(([a, b]) => p.map((x) => fQuantile(x, a, b))) };
+    return {
+      q: (inputs.df as [number, number][]).map(([a, b]) => p.map((x) => fQuantile(x, a, b))),
+    };
   }
   const quantile = inputs.distribution === 't' ? studentTQuantile : chiSquareQuantile;
   return { q: (inputs.nu as number[]).map((nu) => p.map((x) => quantile(x, nu))) };

@@ -8,13 +8,14 @@ import { requireUncertainty } from './check-fit';
  * combined uncertainty and the band are each rounded up to a whole picometre.
  * The uncertainties are independent. Source: [iso-14253-1].
  *
- * @throws {MathsInputError} `guard-band/uncertainty`
+ * @throws {MathsInputError} `guard-picometres/uncertainty`
  *
  * @example
- * guardBand([600_000, 800_000]); // 1_650_000
+ * guardPicometres([600_000, 800_000]); // 1_650_000
  */
-export function guardBand(standardUncertaintiesPm: readonly number[]): number {
-  for (const u of standardUncertaintiesPm) requireUncertainty('guard-band', 'guardBand', u);
+export function guardPicometres(standardUncertaintiesPm: readonly number[]): number {
+  for (const u of standardUncertaintiesPm)
+    requireUncertainty('guard-picometres', 'guardPicometres', u);
   // A millionth of a picometre is taken off so that the rounding of doubles adds no whole one.
   const combinedPm = Math.max(0, Math.ceil(Math.hypot(...standardUncertaintiesPm) - 1e-6));
   return Math.ceil((165 * combinedPm) / 100);
