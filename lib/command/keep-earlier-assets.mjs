@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdirSync, readdirSync, rmSync, statSync, utimesSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
 const keepDays = 30;
@@ -19,7 +19,6 @@ export function keepEarlierAssets(next) {
   if (existsSync(assets)) cpSync(assets, kept, { recursive: true, preserveTimestamps: true });
   return () => {
     const now = Date.now();
-    for (const name of filesIn(assets)) utimesSync(join(assets, name), now / 1000, now / 1000);
     for (const name of filesIn(kept)) {
       const [from, to] = [join(kept, name), join(assets, name)];
       if (now - statSync(from).mtimeMs > keepDays * 86_400_000) {

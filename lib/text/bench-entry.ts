@@ -6,15 +6,17 @@ import { unitWords } from './unit-words';
 
 /**
  * How a typed length will be read: "is 18.016 mm, 0.7093 in". What stands there already is not said twice:
- * a plain 18.016 in a metric job is only "0.7093 in".
+ * a plain 18.016 in a metric job is only "mm, 0.7093 in".
  */
 export function echoWords(text: string, meaning: LengthMeaning, shown: Shown): string {
   const { own, ownUnit, other, otherUnit } = echoLength(meaning, shown);
   const isPlain = text.trim() === own;
-  return isPlain ? `${other} ${otherUnit}` : `is ${own} ${ownUnit}, ${other} ${otherUnit}`;
+  return isPlain
+    ? `${ownUnit}, ${other} ${otherUnit}`
+    : `is ${own} ${ownUnit}, ${other} ${otherUnit}`;
 }
 
-/** What a length would leave to its target: "0.086 left to turn", "at the aim", "0.003 past it". */
+/** What a length would leave to its target: "0.086 left", "at the aim", "0.003 past the aim". */
 export function stepToTarget(
   sizePm: number,
   aimPm: number,
@@ -26,7 +28,7 @@ export function stepToTarget(
   const amount = shownLength(Math.abs(leftPm), resolutionPm, shown);
   if (Math.abs(leftPm) < resolutionPm / 2) return 'at the aim';
   if (side === null) return `${amount} ${leftPm > 0 ? 'over' : 'under'} the aim`;
-  return leftPm > 0 ? `${amount} left to come off` : `${amount} past the aim`;
+  return leftPm > 0 ? `${amount} left` : `${amount} past the aim`;
 }
 
 export type EntryQuestion = { title: string; answers: string[] };

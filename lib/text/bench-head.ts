@@ -1,6 +1,6 @@
 import { timeOf } from './when';
 
-/** What a feature is made to: "outside, made to L5", or as the drawing gives it. */
+/** What a feature is made to: "outside, made to L5", "outside, make to L7", or as the drawing gives it. */
 export function featureLine(facts: {
   name: string;
   asDrawn: string;
@@ -9,7 +9,7 @@ export function featureLine(facts: {
 }): string {
   const name = facts.name.toLowerCase();
   if (facts.partner === null) return facts.asDrawn === '' ? name : `${name}, ${facts.asDrawn}`;
-  return `${name}, ${facts.partner.made ? 'made' : 'to be made'} to ${facts.partner.mark}`;
+  return `${name}, ${facts.partner.made ? 'made' : 'make'} to ${facts.partner.mark}`;
 }
 
 /** How far the station plan has come: "4 of 6 taken". */

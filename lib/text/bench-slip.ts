@@ -15,6 +15,8 @@ export type SlipFactsShown = {
   expected: { from: 'readings' | 'limits' | 'nominal'; lowPm: number; highPm: number } | null;
   /** How many other readings count. */
   others: number;
+  /** Their mean; null where there are none. */
+  othersMeanPm: number | null;
   /** "L5 bore", where it fits another feature. */
   elsewhere: string | null;
   gauge: { name: string; kind: string; unit: 'mm' | 'in'; resolutionPm: number };
@@ -127,7 +129,7 @@ function insteadRow(
 }
 
 function expectedRow(facts: SlipFactsShown, shown: Shown): SlipQuestion['rows'][number] | null {
-  const { expected, others } = facts;
+  const { expected, others, othersMeanPm } = facts;
   if (expected === null) return null;
   const { lowPm, highPm } = expected;
   const stepPm = facts.gauge.resolutionPm;
@@ -136,7 +138,7 @@ function expectedRow(facts: SlipFactsShown, shown: Shown): SlipQuestion['rows'][
     const spread = highPm - lowPm;
     return {
       label: others === 1 ? 'The other one' : `The other ${numberWord(others)}`,
-      figure: figure((lowPm + highPm) / 2),
+      figure: figure(othersMeanPm ?? lowPm),
       ...(others === 1 ? {} : { note: `within ${figure(Math.max(spread, stepPm))}` }),
     };
   }

@@ -20,6 +20,8 @@ export type TargetWords = {
   size: string;
   /** "No larger than 18.001, no smaller than 17.999." */
   between: string;
+  /** "17.999 to 18.001", where there is no room for more. */
+  brief: string;
   /** "0.086 left to turn."; empty while nothing was measured. */
   left: string;
 };
@@ -28,12 +30,15 @@ export type TargetWords = {
 export function targetWords(facts: TargetFacts, shown: Shown): TargetWords {
   const { mark, partner, resolutionPm, leftPm } = facts;
   const figure = (pm: number) => shownLength(pm, resolutionPm, shown);
+  const largest = inward(facts.noLargerPm, 'down', facts, shown);
+  const smallest = inward(facts.noSmallerPm, 'up', facts, shown);
   return {
     title: `Make ${mark} to ${partner}`,
     size: figure(facts.targetPm),
     between: facts.provable
-      ? `No larger than ${inward(facts.noLargerPm, 'down', facts, shown)}, no smaller than ${inward(facts.noSmallerPm, 'up', facts, shown)}.`
+      ? `No larger than ${largest}, no smaller than ${smallest}.`
       : 'These gauges cannot prove the fit: measure the partner finer.',
+    brief: facts.provable ? `${smallest} to ${largest}` : 'these gauges cannot prove it',
     left: leftPm === null ? '' : leftWords(leftPm, figure),
   };
 }

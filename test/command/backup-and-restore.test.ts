@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import Database from 'libsql';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { backup } from '@/lib/command/backup.mjs';
+import { requireSound } from '@/lib/command/copy-notebook.mjs';
 import { migrate } from '@/lib/command/migrate.mjs';
 import { lockNotebook } from '@/lib/command/notebook-lock.mjs';
 import { restore } from '@/lib/command/restore.mjs';
@@ -22,6 +23,16 @@ function person(file: string, id: string) {
   const db = new Database(file);
   db.prepare(`INSERT INTO "Person" ("id", "createdAt", "name") VALUES (?, 'now', 'Ann')`).run(id);
   db.close();
+}
+
+/** Adds a person and is killed, so that nothing is folded back from the log into the file. */
+async function personInLogOnly(file: string, id: string) {
+  const script = `import D from 'libsql'; const db = new D(process.argv[1]);
+    db.prepare(\`INSERT INTO "Person" ("id", "createdAt", "name") VALUES (?, 'now', 'Cy')\`)
+      .run(process.argv[2]);
+    process.kill(process.pid, 'SIGKILL');`;
+  const words = ['--input-type=module', '-e', script, file, id];
+  await once(spawn(process.execPath, words, { cwd: root }), 'close');
 }
 
 function people(file: string) {
@@ -87,14 +98,7 @@ describe('restore', () => {
   it('keeps with the replaced notebook what only its log holds yet', async () => {
     const { url, file } = await notebook();
     const copy = await backup(url);
-    // Killed, so that nothing is folded back from the log into the file.
-    const script = `import D from 'libsql'; const db = new D(process.argv[1]);
-      db.exec(\`INSERT INTO "Person" ("id", "createdAt", "name") VALUES ('p9', 'now', 'Cy')\`);
-      process.kill(process.pid, 'SIGKILL');`;
-    const child = spawn(process.execPath, ['--input-type=module', '-e', script, file], {
-      cwd: root,
-    });
-    await once(child, 'close');
+    await personInLogOnly(file, 'p9');
     expect(existsSync(`${file}-wal`)).toBe(true);
     const { replaced } = await restore(copy, url);
     expect(people(replaced!)).toEqual(['p9']);
@@ -110,6 +114,43 @@ describe('restore', () => {
     expect(await restore(copy, url)).toEqual({ file, replaced: null });
     expect((await migrate(url)).applied).toEqual([]);
     expect(people(file)).toEqual(['p1']);
+  });
+
+  it('does not let the log of a lost notebook play into the one restored', async () => {
+    const { url, file } = await notebook();
+    const copy = await backup(url);
+    await personInLogOnly(file, 'p9');
+    rmSync(file);
+    expect(existsSync(`${file}-wal`)).toBe(true);
+    await restore(copy, url);
+    expect(people(file)).toEqual([]);
+    await requireSound(file);
+  });
+
+  it('begins a notebook in an empty folder, and marks it', async () => {
+    const copy = await backup((await notebook()).url);
+    const folder = temporaryFolder();
+    const url = `file:${folder}/fitwright.db`;
+    expect(await restore(copy, url)).toEqual({
+      file: join(folder, 'fitwright.db'),
+      replaced: null,
+    });
+    rmSync(join(folder, 'fitwright.db'));
+    await expect(migrate(url)).rejects.toThrow('is missing');
+  });
+
+  it("refuses a file whose parts contradict each other, by SQLite's own check", async () => {
+    const { url, file } = await notebook();
+    const copy = await backup(url);
+    const db = new Database(copy);
+    db.exec('CREATE TABLE t (a TEXT); CREATE INDEX i ON t (a)');
+    db.exec(`INSERT INTO t VALUES ('written in table and index')`);
+    db.close();
+    const bytes = readFileSync(copy);
+    bytes.write('W', bytes.indexOf('written in table and index'));
+    writeFileSync(copy, bytes);
+    await expect(restore(copy, url)).rejects.toThrow(/is damaged: .*index/);
+    expect(people(file)).toEqual([]);
   });
 
   it('refuses a damaged file, another program’s, a newer notebook, itself and a missing one', async () => {

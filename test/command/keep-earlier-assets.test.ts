@@ -1,4 +1,12 @@
-import { existsSync, mkdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { keepEarlierAssets } from '@/lib/command/keep-earlier-assets.mjs';
@@ -49,5 +57,9 @@ describe('keepEarlierAssets', () => {
     build(next, ['same.js']);
     build(next, ['other.js']);
     expect(existsSync(join(next, 'static/chunks/same.js'))).toBe(true);
+    utimesSync(join(next, 'static/chunks/other.js'), ago(29), ago(29));
+    build(next, ['other.js']);
+    const madeAt = statSync(join(next, 'static/chunks/other.js')).mtimeMs / 1000;
+    expect(madeAt).toBeGreaterThan(ago(1));
   });
 });

@@ -1,5 +1,14 @@
 import { createHash } from 'node:crypto';
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import Database from 'libsql';
 import { describe, expect, it } from 'vitest';
@@ -222,8 +231,10 @@ describe('migrate, on SQLite', () => {
     const book = notebook();
     await migrate(book.url, book.migrations);
     const kept = join(book.folder, 'backups', 'backup-20260101T000000000Z.db');
+    const older = join(book.folder, 'backups', 'before-update-20250101T000000000Z.db');
     mkdirSync(join(book.folder, 'backups'));
-    cpSync(book.file, kept);
+    for (const copy of [kept, older]) cpSync(book.file, copy);
+    utimesSync(older, 1, 1);
     writeFileSync(book.file, '');
     await expect(migrate(book.url)).rejects.toThrow(`npm run restore -- ${kept}`);
     await expect(migrate(`file:${book.folder}/other.db`)).rejects.toThrow('is missing');
@@ -244,7 +255,6 @@ describe('migrate, on SQLite', () => {
     mkdirSync(book.folder);
     writeFileSync(join(book.folder, 'notebook-id'), 'an-id\nfitwright.db\n');
     await expect(migrate(book.url)).rejects.toThrow('To start afresh');
-    const { rmSync } = await import('node:fs');
     rmSync(join(book.folder, 'notebook-id'));
     expect((await migrate(book.url)).applied).not.toEqual([]);
   });

@@ -18,6 +18,7 @@ describe('stripSentence', () => {
       'Last reading 18.498, 0.498 over the upper limit, held, not counted.',
     );
     expect(sentence('Off the strip, and held')).toContain('from 4 readings');
+    expect(sentence('Off the strip, and held')).not.toContain('1 reading held');
   });
 
   it('says how far out and which way', () => {

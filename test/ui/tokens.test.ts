@@ -38,10 +38,9 @@ describe('the palette', () => {
   });
 
   it.each(themes)('sets every token in %s', (theme) => {
-    expect([...palette[theme].keys()]).toEqual([
-      ...['ground', 'sheet', 'ink', 'ink2', 'hair', 'rule', 'hatch', 'blue', 'dye', 'warm'],
-      ...['lead', 'band', 'on'],
-    ]);
+    expect([...palette[theme].keys()].join(' ')).toBe(
+      'ground sheet ink ink2 hair rule hatch blue dye warm lead band on',
+    );
   });
 
   it('is the same dark whether it is asked for or taken from the machine', () => {

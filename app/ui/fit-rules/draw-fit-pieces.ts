@@ -1,6 +1,5 @@
 import {
   centreEm,
-  leaderPx,
   markLanePx,
   markPx,
   uprightPx,
@@ -47,7 +46,7 @@ export function notchShapes(pieces: readonly Standing[], { y }: Rule): Shapes {
 export function markShapes(
   pieces: readonly Standing[],
   marks: LaneMark[],
-  { nearPx, towards }: { nearPx: number; towards: -1 | 1 },
+  { nearPx, leaderPx, towards }: { nearPx: number; leaderPx: number; towards: -1 | 1 },
 ): Shapes {
   const edgeOf = (lane: number | 'rule') =>
     lane === 'rule' ? nearPx - towards * leaderPx : nearPx + towards * lane * markLanePx;

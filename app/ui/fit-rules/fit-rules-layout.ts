@@ -6,7 +6,8 @@ import { markShapes, notchShapes, pieceShapes } from './draw-fit-pieces';
 import { tieShapes } from './draw-ties';
 import {
   bandPx,
-  leaderPx,
+  leaderLeastPx,
+  leaderMostPx,
   markLanePx,
   markPx,
   numeralLanePx,
@@ -18,7 +19,7 @@ import {
 import type { FitRole } from './fit-role';
 import type { FitRulesData, FitRulesPiece, FitRulesSide } from './fit-rules-data';
 import { fitRulesScale, type FitRulesScale } from './fit-rules-scale';
-import { markLanes } from './mark-lanes';
+import { markLanes, type LaneMark } from './mark-lanes';
 
 export type FitRulesLayout = {
   widthPx: number;
@@ -75,9 +76,11 @@ export function fitRulesLayout(
   const lanesBelow = markLanes(lower, { ...axis, sizePx: markPx });
   const titlePxHigh = isNarrow ? 24 : 0;
   const marksTop = titlePxHigh + lanesAbove.lanes * markLanePx;
-  const upperY = marksTop + leaderPx + numeralLanePx + bandPx;
+  const leaderAbovePx = leaderHeightPx(lanesAbove.marks);
+  const leaderBelowPx = leaderHeightPx(lanesBelow.marks);
+  const upperY = marksTop + leaderAbovePx + numeralLanePx + bandPx;
   const lowerY = upperY + rulesApartPx;
-  const marksBottom = lowerY + bandPx + numeralLanePx + leaderPx;
+  const marksBottom = lowerY + bandPx + numeralLanePx + leaderBelowPx;
   const heightPx = marksBottom + lanesBelow.lanes * markLanePx + titlePxHigh;
 
   const top: Rule = { y: upperY, up: -1, xOf: scale.internalX, slidPm: 0 };
@@ -97,8 +100,16 @@ export function fitRulesLayout(
       ...tieShapes(shown, upper, lower, { upperY, lowerY, ...axis }),
       ...pieceShapes(lower, bottom),
       ...notchShapes(lower, bottom),
-      ...markShapes(upper, lanesAbove.marks, { nearPx: marksTop, towards: -1 }),
-      ...markShapes(lower, lanesBelow.marks, { nearPx: marksBottom, towards: 1 }),
+      ...markShapes(upper, lanesAbove.marks, {
+        nearPx: marksTop,
+        leaderPx: leaderAbovePx,
+        towards: -1,
+      }),
+      ...markShapes(lower, lanesBelow.marks, {
+        nearPx: marksBottom,
+        leaderPx: leaderBelowPx,
+        towards: 1,
+      }),
       ...titleShapes(titles, { isNarrow, upperY, lowerY, heightPx }),
     ],
   };
@@ -111,6 +122,12 @@ function standing(
   return pieces
     .map((piece) => ({ ...piece, x: xOf(piece.sizePm), isToMake: piece.isToMake === true }))
     .sort((a, b) => a.x - b.x);
+}
+
+/** Higher where marks had to move far from their pieces, so that no leader lies flat. */
+function leaderHeightPx(marks: readonly LaneMark[]): number {
+  const shifts = marks.map(({ leader }) => Math.abs(leader.at(-2)!.x - leader.at(-1)!.x));
+  return Math.min(leaderMostPx, Math.max(leaderLeastPx, ...shifts.map((shift) => shift / 2)));
 }
 
 function onlyPair(data: FitRulesData, index: number | undefined): FitRulesData {

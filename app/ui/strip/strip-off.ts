@@ -25,7 +25,7 @@ export function offStrip(data: StripData, span: SpanPm): OffBothEnds {
       ? null
       : { end, ...item, fromPm: item.stock ? (stopPm ?? limitPm) : limitPm };
   return {
-    left: lowest && lowest.valuePm <= span.fromPm ? said(lowest, 'under', data.lowerPm) : null,
+    left: lowest && lowest.valuePm < span.fromPm ? said(lowest, 'under', data.lowerPm) : null,
     right: highest && highest.valuePm > span.toPm ? said(highest, 'over', data.upperPm) : null,
   };
 }

@@ -6,15 +6,13 @@ type Props = ShownWithStep & {
   verdict: VerdictFacts;
   /** Station and direction: "middle, across B". */
   where?: string;
-  /** 1.4 on a phone, 1.7 on a tablet. */
-  scale?: number;
 };
 
-/** The mark, its word and where it was measured. */
-export function VerdictLine({ verdict, where, scale = 1.4, ...shown }: Props) {
+/** The mark, its word and where it was measured; the mark 1.4 times its size on a phone, 1.7 times on a tablet. */
+export function VerdictLine({ verdict, where, ...shown }: Props) {
   return (
     <p className={styles.line}>
-      <VerdictMark state={verdict.state} side={verdict.side ?? null} scale={scale} />
+      <VerdictMark state={verdict.state} side={verdict.side ?? null} />
       <span className={styles.word}>{verdictWords(verdict, shown)}</span>
       {where === undefined ? null : <span className={styles.where}>{where}</span>}
     </p>

@@ -33,6 +33,10 @@ describe('fitRulesLayout', () => {
       expect([upper!.y1, lower!.y1]).toContain(y1);
       expect(Math.sign(y2 - y1)).toBe(y1 === upper!.y1 ? -1 : 1);
     }
+    for (const { x1 } of ticks) {
+      expect(x1).toBeGreaterThanOrEqual(upper!.x1 - 1e-6);
+      expect(x1).toBeLessThanOrEqual(upper!.x2 + 1e-6);
+    }
   });
 
   it('stands a pair at the aim plumb, and leans by what it is off', () => {
@@ -118,6 +122,25 @@ describe('fitRulesLayout', () => {
       ).size;
     expect(heightOf({ ...fanFit, toMake: [] })).toBe(2);
     expect(heightOf(manyFit)).toBe(6);
+  });
+
+  it('gives leaders more height where marks had to move far, so that none lies flat', () => {
+    const heightOf = (data: FitRulesData, widthPx: number) =>
+      fitRulesLayout(data, widthPx).heightPx;
+    expect(heightOf(manyFit, 700)).toBeGreaterThan(heightOf(manyFit, 1300));
+    const slopes = shapesOf(manyFit, {}, 700).flatMap((shape) => {
+      if (shape.kind !== 'path' || shape.role !== 'leader') return [];
+      const [x2, y2] = shape.d
+        .match(/([\d.]+) ([\d.]+)$/)!
+        .slice(1)
+        .map(Number);
+      const [x1, y1] = shape.d
+        .match(/([\d.]+) ([\d.]+)L[\d.]+ [\d.]+$/)!
+        .slice(1)
+        .map(Number);
+      return [Math.abs(x2! - x1!) / Math.abs(y2! - y1!)];
+    });
+    expect(Math.max(...slopes)).toBeLessThan(3);
   });
 
   it('draws one pair alone on the scale of all', () => {

@@ -132,15 +132,13 @@ function Marks() {
           : [null]
         ).map((side) => (
           <Panel key={`${state} ${side}`}>
-            <div style={{ display: 'flex', gap: 16, alignItems: 'center' }}>
-              <VerdictMark state={state} side={side} />
-              <VerdictMark state={state} side={side} scale={1.7} />
-              <VerdictLine
-                {...shown}
-                verdict={{ state, side, beyondPm: mm(0.003), limitPm: mm(18) }}
-                where="middle, across B"
-              />
-            </div>
+            <VerdictMark state={state} side={side} />{' '}
+            <VerdictMark state={state} side={side} scale={1.7} />
+            <VerdictLine
+              {...shown}
+              verdict={{ state, side, beyondPm: mm(0.003), limitPm: mm(18) }}
+              where="middle, across B"
+            />
           </Panel>
         )),
       )}

@@ -197,8 +197,31 @@ describe('each variant of a large strip', () => {
     expect(all(data, 'circle', 'dotHeld')).toEqual([]);
   });
 
-  it('off both ends: a plate at each, each with its own words', () => {
+  it('off the strip while cutting: a held reading is warm all the same, counted from the limit', () => {
+    const data: StripData = {
+      ...variant('Stock still to cut'),
+      readings: [{ valuePm: mm(18.586), state: 'held', last: true }],
+    };
+    expect([...rolesOf(data)]).toContain('plate');
+    expect(textsOf(data, 'plateWords')).toEqual(['0.586 mm over']);
+  });
+
+  it('a reading exactly at the end of the strip is on it', () => {
+    const { span } = drawn(variant('Inside'));
+    for (const valuePm of [span.fromPm, span.toPm]) {
+      const readings = [{ valuePm, state: 'counted' as const, last: true }];
+      const data: StripData = { ...variant('Inside'), readings };
+      expect([...rolesOf(data)]).not.toContain('plate');
+      expect([...rolesOf(data)]).toContain('dotLast');
+    }
+  });
+
+  it('off both ends: a plate at each, each with its own words, and no tick past either break', () => {
     const data = variant('Off both ends');
+    for (const { x1 } of all(data, 'line', 'tickMinor', 'tickMedium', 'tickMajor')) {
+      expect(x1).toBeGreaterThanOrEqual(46 + 8.5);
+      expect(x1).toBeLessThanOrEqual(width - 46 - 8.5);
+    }
     expect(all(data, 'path', 'plate')).toHaveLength(2);
     expect(textsOf(data, 'plateWords')).toEqual(['0.096 under', '0.200 mm over']);
   });
@@ -264,6 +287,17 @@ describe('each variant of a large strip', () => {
     expect(textsOf(data, 'more')).toEqual(['+35']);
   });
 
+  it('a full stack of five keeps the words off its top', () => {
+    const five = Array.from({ length: 5 }, () => ({
+      valuePm: mm(17.998),
+      state: 'counted' as const,
+    }));
+    const [label] = all({ ...variant('Inside'), readings: five }, 'text', 'label');
+    const x = xOf(variant('Inside'), mm(17.998));
+    const half = textWidth({ text: label!.text, sizePx: 13 }) / 2;
+    expect(Math.abs(label!.x - x) - half).toBeGreaterThanOrEqual(4.5);
+  });
+
   it('guards that meet are one hatch, so that no line is drawn twice', () => {
     expect(all({ ...variant('Inside'), guardPm: mm(0.0021) }, 'rect', 'guard')).toHaveLength(1);
   });
@@ -291,7 +325,7 @@ describe('each variant of a large strip', () => {
 
 describe('any large strip', () => {
   const lengthPm = fc.integer({ min: mm(19), max: mm(21) });
-  const data: fc.Arbitrary<StripData> = fc.record({
+  const data = fc.record({
     unit: fc.constantFrom('mm' as const, 'in' as const),
     decimal: fc.constantFrom('.' as const, ',' as const),
     resolutionPm: fc.constantFrom(mm(0.001), mm(0.01), inch(0.0001), null),
@@ -363,7 +397,9 @@ describe('any large strip', () => {
         const { shapes, ladder } = stripLayout(strip, 'large-phone', widthPx);
         expect(ladder!.minorPm).toBeGreaterThanOrEqual(strip.resolutionPm ?? 0);
         const ticks = shapes
-          .flatMap((shape) => (shape.kind === 'line' && /^tick/.test(shape.role) ? [shape.x1] : []))
+          .flatMap((shape) =>
+            shape.kind === 'line' && shape.role.startsWith('tick') ? [shape.x1] : [],
+          )
           .sort((a, b) => a - b);
         ticks.slice(1).forEach((x, index) => {
           // Snapping both ends out may bring ticks a fortieth closer.
