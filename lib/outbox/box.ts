@@ -17,12 +17,13 @@ export type Box = {
   resend: (id: string) => Promise<Entry>;
   setAside: (id: string, reason: string) => Promise<Entry>;
   sendAgain: (deviceSeqs: readonly number[]) => Promise<Entry[]>;
-  /** All that is not known to be in the book and not set aside, with what the header shows. */
-  look: () => Promise<{ entries: Entry[]; lastKeptAtMs: number | null; skewMs: number | null }>;
-  get: (ids: readonly string[]) => Promise<Entry[]>;
+  /** All that is unsent or in the tray, the rows of some ids besides, and what the header shows. */
+  look: (alsoIds: readonly string[]) => Promise<Look>;
   copies: (jobId?: string) => Promise<Entry[]>;
   sweep: (nowMs: number) => Promise<number>;
 };
+
+type Look = { entries: Entry[]; lastKeptAtMs: number | null; skewMs: number | null };
 
 /** How long an acknowledged row stays as a second copy. */
 const secondCopyMs = 30 * 24 * 3600 * 1000;
@@ -79,22 +80,22 @@ export function createBox(env: Environment, connection: Connection): Box {
         return changed;
       }),
 
-    look: () =>
+    look: (alsoIds) =>
       connection.run('readonly', async (tx) => {
-        const waiting = await inState(tx, 'on this device');
-        const tray = await inState(tx, 'needs a look');
+        const found = new Map<string, Entry>();
+        for (const state of ['on this device', 'needs a look'] as const) {
+          for (const entry of await inState(tx, state)) found.set(entry.id, entry);
+        }
+        for (const id of alsoIds) {
+          const entry = found.has(id) ? undefined : await tx.objectStore('entries').get(id);
+          if (entry !== undefined) found.set(id, entry);
+        }
         const meta = tx.objectStore('meta');
         return {
-          entries: [...waiting, ...tray],
+          entries: [...found.values()],
           lastKeptAtMs: numberOrNull(await meta.get('lastKeptAtMs')),
           skewMs: numberOrNull(await meta.get('skewMs')),
         };
-      }),
-
-    get: (ids) =>
-      connection.run('readonly', async (tx) => {
-        const found = await Promise.all(ids.map((id) => tx.objectStore('entries').get(id)));
-        return found.filter((entry) => entry !== undefined);
       }),
 
     copies: (jobId) =>

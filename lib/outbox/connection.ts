@@ -131,7 +131,6 @@ type Handle = {
 
 function open(env: Pick<Environment, 'indexedDB'>, version: number, onDead: () => void): Handle {
   let blocked = false;
-  let abandoned = false;
   const request = env.indexedDB.open(databaseName, version);
   request.addEventListener('blocked', () => {
     blocked = true;
@@ -140,7 +139,6 @@ function open(env: Pick<Environment, 'indexedDB'>, version: number, onDead: () =
   const db = (wrap(request) as Promise<IDBPDatabase<Shape>>).then((opened) => {
     opened.addEventListener('versionchange', onDead);
     opened.addEventListener('close', onDead);
-    if (abandoned) opened.close();
     return opened;
   });
   db.catch(() => undefined);
@@ -151,7 +149,6 @@ function open(env: Pick<Environment, 'indexedDB'>, version: number, onDead: () =
         ? new OutboxError('outbox/blocked', 'an older tab holds the database open')
         : new Error('the database did not open in time'),
     abandon() {
-      abandoned = true;
       db.then(
         (opened) => opened.close(),
         () => undefined,

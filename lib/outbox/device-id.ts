@@ -2,7 +2,7 @@ import type { Connection, Tx } from './connection';
 import type { Environment } from './environment';
 
 /** The name of the cookie and of the word in local storage. */
-export const deviceKey = 'fw-device';
+const deviceKey = 'fw-device';
 
 type Places = Pick<Environment, 'keepsakes' | 'newId'>;
 

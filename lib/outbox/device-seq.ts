@@ -21,16 +21,13 @@ export function nextDeviceSeq(env: Pick<Environment, 'keepsakes'>, counter: unkn
 
 /** Sets the mark, never back. */
 export function rememberDeviceSeq(env: Pick<Environment, 'keepsakes'>, deviceSeq: number): void {
-  if (deviceSeq <= lowestMark(env)) return;
+  const mark = String(Math.max(deviceSeq, marked(env)));
   for (const keepsake of env.keepsakes) {
-    keepsake.write(markKey, String(Math.max(deviceSeq, marked(env))));
+    if (keepsake.read(markKey) !== mark) keepsake.write(markKey, mark);
   }
 }
 
-const marks = ({ keepsakes }: Pick<Environment, 'keepsakes'>) =>
-  keepsakes.map(({ read }) => {
-    const mark = Number(read(markKey) ?? 0);
-    return Number.isSafeInteger(mark) && mark > 0 ? mark : 0;
-  });
-const marked = (env: Pick<Environment, 'keepsakes'>) => Math.max(0, ...marks(env));
-const lowestMark = (env: Pick<Environment, 'keepsakes'>) => Math.min(...marks(env));
+function marked({ keepsakes }: Pick<Environment, 'keepsakes'>): number {
+  const marks = keepsakes.map(({ read }) => Number(read(markKey) ?? 0));
+  return Math.max(0, ...marks.filter(Number.isSafeInteger));
+}

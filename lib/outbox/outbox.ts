@@ -71,16 +71,10 @@ export function createOutbox(env: Environment): Outbox {
   }
 
   async function look(): Promise<void> {
-    const expected = board.waitingIds();
-    const { entries, lastKeptAtMs, skewMs } = await box.look();
-    const seen = new Set(entries.map(({ id }) => id));
-    const gone = await box.get(expected.filter((id) => !seen.has(id)));
-    board.merge([...entries, ...gone]);
-    board.set({
-      ready: true,
-      lastKeptAtMs: lastKeptAtMs ?? board.snapshot().lastKeptAtMs,
-      skewMs: board.snapshot().skewMs ?? skewMs,
-    });
+    // What was waiting and is no longer has been settled by another tab.
+    const { entries, lastKeptAtMs, skewMs } = await box.look(board.waitingIds());
+    board.merge(entries);
+    board.set({ ready: true, lastKeptAtMs, skewMs: board.snapshot().skewMs ?? skewMs });
   }
   // A box that cannot be read has been told of by the connection; the next look is never far.
   const tryLook = () => void look().catch(() => undefined);

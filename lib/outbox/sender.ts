@@ -54,7 +54,7 @@ export function createSender(parts: Parts): Sender {
   let failures = 0;
   let rest: { callOff: () => void; asked: boolean; hurried: boolean } | null = null;
   let skewMs: number | null = null;
-  /** The server's time as the last answer gave it; null once used. */
+  /** The server's time as the last answer gave it. */
   let serverMs: number | null = null;
   let sweptMs: number | null = null;
 
@@ -115,7 +115,7 @@ export function createSender(parts: Parts): Sender {
   async function sendAll(): Promise<Result> {
     const passedOver = new Set<string>();
     let countMax = batchCountMax;
-    if (owed.size === 0 && (await box.unsent(1, passedOver)).length === 0) return { kind: 'done' };
+    if ((await box.unsent(1, passedOver)).length === 0) return { kind: 'done' };
     // oxlint-disable-next-line no-unmodified-loop-condition -- stop() does, between two requests
     while (!stopped) {
       const step = await lease(() => sendBatch(countMax, passedOver));
@@ -140,9 +140,7 @@ export function createSender(parts: Parts): Sender {
     const queue = await box.unsent(countMax, new Set([...passedOver, ...owed.keys()]));
     const [first] = queue;
     if (first === undefined) return { kind: 'nothing left' };
-    const end = queue.findIndex(
-      ({ kind, deviceId }) => kind !== first.kind || deviceId !== first.deviceId,
-    );
+    const end = queue.findIndex(({ kind }) => kind !== first.kind);
     const batch: [Entry, ...Entry[]] = [first, ...queue.slice(1, end === -1 ? undefined : end)];
     const answer = await postBatch(env, batch, answerWithinMs);
     if (answer.kind === 'trouble') return answer;
@@ -178,12 +176,10 @@ export function createSender(parts: Parts): Sender {
 
   /** Clears second copies that have stood long enough by the server's clock, just after it was heard. */
   async function sweep(): Promise<void> {
-    const nowMs = serverMs;
-    serverMs = null;
-    if (nowMs === null) return;
-    if (sweptMs !== null && Math.abs(nowMs - sweptMs) < sweepEveryMs) return;
-    sweptMs = nowMs;
-    await box.sweep(nowMs).catch(() => 0);
+    if (serverMs === null) return;
+    if (sweptMs !== null && Math.abs(serverMs - sweptMs) < sweepEveryMs) return;
+    sweptMs = serverMs;
+    await box.sweep(serverMs).catch(() => 0);
   }
 
   let callOffTick: (() => void) | undefined;

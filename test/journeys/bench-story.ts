@@ -16,12 +16,20 @@ export const desk: BrowserContextOptions = { viewport: { width: 1280, height: 80
 
 /** The example in a notebook of its own. */
 export async function loadExample(server: RunningServer): Promise<void> {
-  const answer = await fetch(`${server.url}/api/v1/example`, {
+  expect((await post(server, 'example', {})).status).toBe(200);
+}
+
+/** Writes to the API as a page of the same server does. */
+export function post(server: RunningServer, path: string, body: unknown): Promise<Response> {
+  return fetch(`${server.url}/api/v1/${path}`, {
     method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: '{}',
+    headers: {
+      'content-type': 'application/json',
+      origin: server.url,
+      'fitwright-device': crypto.randomUUID(),
+    },
+    body: JSON.stringify(body),
   });
-  expect(answer.status).toBe(200);
 }
 
 /** The sheet of the example as the server has it now. */
@@ -80,9 +88,13 @@ export async function goToBench(
   await ready(page);
 }
 
-/** The entry takes the focus once the page is alive. */
+/** The entry takes the focus once the page is alive, or the question about a held reading. */
 export async function ready(page: Page): Promise<void> {
-  await page.waitForFunction(() => document.activeElement?.getAttribute('name') === 'reading');
+  await page.waitForFunction(
+    () =>
+      document.activeElement?.getAttribute('name') === 'reading' ||
+      document.activeElement?.closest('[role=alertdialog]') !== null,
+  );
 }
 
 /** What stands large on the bench. */
@@ -97,14 +109,99 @@ export const place = (page: Page, station: number, direction: number) =>
 /** What the entry line says back. */
 export const notice = (page: Page) => page.locator('form [role=alert]');
 
-/** Types as a gauge does: the text at a pace, then its terminator. */
+/**
+ * Types as a gauge does: the text at its own pace, then its terminator. The keys carry the times a gauge
+ * would give them, however busy this machine is.
+ */
 export async function gauge(
   page: Page,
   text: string,
-  delay: number,
+  delayMs: number,
   end: 'Enter' | 'Tab' = 'Enter',
-) {
-  await page.keyboard.type(text, { delay });
-  if (delay > 0) await page.waitForTimeout(delay);
-  await page.keyboard.press(end);
+): Promise<void> {
+  const keys = await page.context().newCDPSession(page);
+  let timestamp = Date.now() / 1000;
+  const press = async (key: string, windowsVirtualKeyCode: number, typed: string) => {
+    const event = { key, windowsVirtualKeyCode, timestamp };
+    await keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyDown', text: typed });
+    await keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyUp' });
+    timestamp += delayMs / 1000;
+    await new Promise((done) => setTimeout(done, delayMs));
+  };
+  for (const character of text) await press(character, character.charCodeAt(0), character);
+  await press(end, end === 'Enter' ? 13 : 9, end === 'Enter' ? '\r' : '');
+  await keys.detach();
+}
+
+/** A job of rings whose bore nobody has read: three stations, two directions. */
+export type Rings = { jobId: string; featureId: string; pieceIds: string[]; gaugeId: string };
+
+export async function startRings(server: RunningServer): Promise<Rings> {
+  const id = () => crypto.randomUUID();
+  const [jobId, partId, featureId] = [id(), id(), id()];
+  const none = { isoClass: null, pictureId: null, pictureX: null, pictureY: null };
+  const answer = await post(server, 'jobs/start', {
+    job: {
+      id: jobId,
+      name: 'Rings',
+      note: '',
+      drawing: '',
+      revision: '',
+      unit: 'mm',
+      finishedAt: null,
+    },
+    parts: [{ id: partId, position: 1, name: 'Ring', material: '', prefix: 'R', quantity: 4 }],
+    features: [
+      {
+        ...none,
+        id: featureId,
+        partId,
+        position: 1,
+        balloon: '1',
+        name: 'Bore',
+        kind: 'bore',
+        asDrawn: '18.000 +0.018 0',
+        unit: 'mm',
+        nominalPm: 18_000_000_000,
+        upperPm: 18_000_000,
+        lowerPm: 0,
+        stations: ['top', 'middle', 'bottom'],
+        directions: ['A', 'B'],
+      },
+    ],
+    fits: [],
+    runs: [],
+  });
+  expect(answer.status).toBe(201);
+  const sheet = (await (
+    await fetch(`${server.url}/api/v1/jobs/${jobId}/sheet`)
+  ).json()) as JobSheet;
+  return {
+    jobId,
+    featureId,
+    pieceIds: sheet.pieces.sort((a, b) => a.ordinal - b.ordinal).map((piece) => piece.id),
+    gaugeId: sheet.gauges.find(({ name }) => name === 'Bore gauge 1')!.id,
+  };
+}
+
+/** The Bench of a job of rings, at the first of them. */
+export async function openJob(
+  server: RunningServer,
+  chromium: OpenBrowser,
+  { jobId }: Rings,
+  options: BrowserContextOptions = desk,
+): Promise<BenchPage> {
+  const context = await chromium.newContext(options);
+  const page = await context.newPage();
+  await page.goto(`${server.url}/jobs/${jobId}/bench`);
+  await ready(page);
+  return { page, close: () => context.close() };
+}
+
+/** What the server has of the first ring. */
+export async function booked(server: RunningServer, { jobId, pieceIds }: Rings) {
+  const sheet = (await (
+    await fetch(`${server.url}/api/v1/jobs/${jobId}/sheet`)
+  ).json()) as JobSheet;
+  return sheet.readings.filter(({ pieceId }) => pieceId === pieceIds[0]);
 }

@@ -2,24 +2,24 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
 import {
-  desk,
   entry,
-  gauge,
   goToBench,
   head,
   inBook,
   loadExample,
   notice,
   openBench,
+  openJob,
   phone,
   place,
   reading,
   ready,
   sheetOf,
+  startRings,
   verdict,
 } from './bench-story';
 
-// Readings go in by thumb, by keyboard and by gauge; nothing is guessed, nothing is lost.
+// Readings go in by thumb and by keyboard; nothing is guessed, nothing is lost.
 
 let server: RunningServer;
 let chromium: OpenBrowser;
@@ -31,6 +31,7 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
+  expect(chromium.faults).toEqual([]);
   await chromium.close();
   await server.remove();
 });
@@ -65,35 +66,50 @@ describe('with a thumb on a phone', () => {
     await close();
   });
 
-  it('asks which gauge before the first reading of a feature nobody has read', async () => {
+  it('takes up the gauge a feature was read with last', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'P7', balloon: '6' }, phone);
-    // The small-hole gauge read this feature on other pieces: it is taken up again.
-    expect(await page.getByRole('button', { name: /Gauge and unit/ }).textContent()).toContain(
-      'Small-hole gauge',
-    );
+    const about = page.getByRole('button', { name: /Gauge and unit/ });
+    expect(await about.textContent()).toContain('Small-hole gauge');
     await close();
+  });
 
-    const job = await startTwoParts(server);
-    const context = await chromium.newContext(phone);
-    const other = await context.newPage();
-    await other.goto(`${server.url}/jobs/${job}/bench`);
-    await ready(other);
-    expect(await entry(other).getAttribute('placeholder')).toBe('Which gauge?');
-    const offers = other.getByRole('list', { name: 'Gauges' }).getByRole('button');
+  it('asks which gauge before the first reading of a feature, and keeps what was typed', async () => {
+    const { page, close } = await openJob(server, chromium, await startRings(server), phone);
+    expect(await entry(page).getAttribute('placeholder')).toBe('Which gauge?');
+    const offers = page.getByRole('list', { name: 'Gauges' }).getByRole('button');
     expect(await offers.first().textContent()).toContain('Bore gauge 1');
-    await other.keyboard.type('18.004');
-    await other.keyboard.press('Enter');
-    expect(await notice(other).textContent()).toContain('Which gauge');
-    expect(await entry(other).inputValue()).toBe('18.004');
+    await page.keyboard.type('18.004');
+    await page.keyboard.press('Enter');
+    expect(await notice(page).textContent()).toContain('Which gauge');
+    expect(await entry(page).inputValue()).toBe('18.004');
     await offers.first().tap();
-    await other.keyboard.press('Enter');
-    expect(await reading(other).textContent()).toBe('18.004');
-    await context.close();
+    await page.keyboard.press('Enter');
+    expect(await reading(page).textContent()).toBe('18.004');
+    await close();
+  });
+
+  it('reaches another piece, feature or gauge with one tap each', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'L1', balloon: '2' }, phone);
+    const choose = page.getByRole('button', { name: /Choose another piece/ });
+    await choose.tap();
+    await page.getByRole('list', { name: 'Pieces' }).getByRole('button', { name: 'L4' }).tap();
+    expect(await head(page).textContent()).toContain('L4');
+    await choose.tap();
+    await page
+      .getByRole('list', { name: 'Features' })
+      .getByRole('button', { name: '1 Bore' })
+      .tap();
+    expect(await head(page).textContent()).toContain('bore');
+    await choose.tap();
+    await page.getByRole('button', { name: /Crank web/ }).tap();
+    await page.getByRole('button', { name: 'W5', exact: true }).tap();
+    expect(await head(page).textContent()).toContain('boss outside');
+    await close();
   });
 });
 
 describe('with the keyboard alone', () => {
-  it('logs, voids, puts back, and walks over stations, pieces and features', async () => {
+  it('logs, voids, puts back, and walks over stations and pieces', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W13', balloon: '9' });
     await page.keyboard.type('11.990');
     expect(await page.locator('form output').textContent()).toBe('mm, 0.47205 in');
@@ -117,9 +133,8 @@ describe('with the keyboard alone', () => {
     expect(await head(page).textContent()).toContain('W13');
     await page.keyboard.press('PageDown');
     expect(await head(page).textContent()).toContain('W14');
-    expect(new URL(page.url()).searchParams.get('piece')).toBe(
-      (await sheetOf(server)).pieces.find(({ mark }) => mark === 'W14')!.id,
-    );
+    const w14 = (await sheetOf(server)).pieces.find(({ mark }) => mark === 'W14')!;
+    expect(new URL(page.url()).searchParams.get('piece')).toBe(w14.id);
     await close();
   });
 
@@ -127,6 +142,19 @@ describe('with the keyboard alone', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B1', balloon: '8' });
     await page.keyboard.press('Enter');
     expect(await head(page).textContent()).toContain('B3');
+    await close();
+  });
+
+  it('asks where a reading belongs when all are taken', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'B2', balloon: '8' });
+    await page.keyboard.type('17.90');
+    await page.keyboard.press('Enter');
+    expect(await notice(page).textContent()).toContain('All 1 taken. Where is 17.90 from?');
+    await page.keyboard.press('2');
+    await page.waitForFunction(() => document.querySelector('header')?.textContent?.includes('B3'));
+    expect(await reading(page).textContent()).toBe('17.90');
+    await eventually(() => inBook(server, 'B3', '8')).toMatchObject([{ text: '17.90' }]);
+    expect(await inBook(server, 'B2', '8')).toHaveLength(1);
     await close();
   });
 
@@ -145,97 +173,186 @@ describe('with the keyboard alone', () => {
     await close();
   });
 
-  it('shows how a departure will be read, and takes two units and two gauges', async () => {
+  it('shows how a departure will be read, and takes another unit than the gauge has', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'L2', balloon: '3' });
     await page.keyboard.type('-.031');
     expect(await page.locator('form output').textContent()).toBe('is 23.969 mm, 0.94366 in');
-    await page.keyboard.press('Escape');
-    for (let n = 0; n < 5; n += 1) await page.keyboard.press('Backspace');
-    await goToBench(server, page, { mark: 'B3', balloon: '8' });
+    await goToBench(server, page, { mark: 'B4', balloon: '8' });
     await page.keyboard.type('.7047in');
     await page.keyboard.press('Enter');
-    await eventually(() => inBook(server, 'B3', '8')).toMatchObject([
+    expect(await verdict(page).textContent()).toContain('typed .7047in');
+    await eventually(() => inBook(server, 'B4', '8')).toMatchObject([
       { text: '.7047in', unit: 'in', valuePm: 17_899_380_000, resolutionPm: 2_540_000 },
     ]);
-    expect(await verdict(page).textContent()).toContain('typed .7047in');
     await close();
   });
 
-  it('comes back to where it stopped', async () => {
+  it('comes back to where it stopped, and says so in the title', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
     await goToBench(server, page, null);
     expect(await head(page).textContent()).toContain('W3');
-    expect(await page.title()).toContain('W3 boss outside');
+    await expect.poll(() => page.title()).toBe('W3 boss outside · Fitwright');
+    await close();
+  });
+
+  it('goes to the other sheets with Alt and a figure, and types nothing by it', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
+    await page.keyboard.press('Control+a');
+    expect(await entry(page).inputValue()).toBe('');
+    await page.keyboard.press('Alt+1');
+    await page.waitForURL(/\/board$/);
     await close();
   });
 });
 
-describe('with a gauge that types', () => {
-  it.each([
-    [5, 'Enter'],
-    [20, 'Enter'],
-    [100, 'Enter'],
-    [5, 'Tab'],
-    [20, 'Tab'],
-    [100, 'Tab'],
-  ] as const)('takes it at %i ms a key, ended by %s, wherever the focus is', async (delay, end) => {
-    const { page, close } = await openBench(server, chromium, { mark: 'L3', balloon: '1' });
-    const start = (await inBook(server, 'L3', '1')).length;
-    await page.evaluate(() => (document.activeElement as HTMLElement).blur());
-    await gauge(page, '18.004', delay, end);
-    await page.keyboard.press('2');
-    expect(await notice(page).count()).toBe(0);
+describe('what a person has to decide', () => {
+  it('holds a missed turn of the thimble, asks, and measures it again at the same station', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'P5', balloon: '4' }, phone);
+    const question = page.getByRole('alertdialog', { name: 'One turn of the thimble?' });
+    expect(await question.textContent()).toContain('17.998');
+    expect(await head(page).textContent()).toContain('1 held');
+    await question.getByRole('button', { name: 'Measure it again' }).tap();
+    expect(await question.count()).toBe(0);
+    expect(await place(page, 2, 0).getAttribute('data-next')).toBe('true');
+    await page.keyboard.type('17.998');
+    await page.keyboard.press('Enter');
+    await eventually(async () => (await inBook(server, 'P5', '4')).slice(-2)).toMatchObject([
+      { text: '18.498', heldAs: 'thimble turn', said: ['void'] },
+      { text: '17.998', station: 'skirt', direction: 'A', heldAs: null, said: [] },
+    ]);
     await close();
-    void start;
+  });
+
+  it('counts it when it is said to be right, strikes it out when it was a slip', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'P6', balloon: '4' }, phone);
+    for (const [text, answer, said] of [
+      ['18.494', 'It is right, count it', 'count'],
+      ['17.494', 'It was a slip, strike it out', 'void'],
+    ] as const) {
+      await place(page, 0, 0).tap();
+      await page.getByRole('button', { name: 'Measure here again' }).tap();
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+      expect(await verdict(page).textContent()).toContain('Held');
+      await page.getByRole('button', { name: answer }).tap();
+      expect(await verdict(page).textContent()).not.toContain('Held');
+      await eventually(async () => (await inBook(server, 'P6', '4')).at(-1)).toMatchObject({
+        text,
+        heldAs: 'thimble turn',
+        said: [said],
+      });
+      if (said === 'count') await page.keyboard.press('v');
+    }
+    await close();
+  });
+
+  it('keeps both texts when it was mistyped', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'P4', balloon: '5' }, phone);
+    await place(page, 0, 0).tap();
+    await page.getByRole('button', { name: 'I mistyped' }).tap();
+    const field = page.getByRole('textbox', { name: /It reads, instead of 20.03/ });
+    await field.fill('20,,1');
+    await page.getByRole('button', { name: 'It reads this' }).tap();
+    expect(await page.getByRole('dialog').textContent()).toContain('a second ","');
+    await field.fill('20.02');
+    await page.getByRole('button', { name: 'It reads this' }).tap();
+    expect(await reading(page).textContent()).toBe('20.02');
+    expect(await verdict(page).textContent()).toContain('first typed 20.03');
+    await eventually(() => inBook(server, 'P4', '5')).toMatchObject([
+      { text: '20.03', said: ['mistyped'] },
+    ]);
+    await close();
+  });
+
+  it('moves a reading to the piece it belongs to', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'B5', balloon: '8' }, phone);
+    await page.keyboard.type('17.88');
+    await page.keyboard.press('Enter');
+    await place(page, 0, 0).tap();
+    await page.getByRole('button', { name: 'It belongs elsewhere' }).tap();
+    await page.getByLabel('Piece', { exact: true }).selectOption({ label: 'B6, rod bush' });
+    await page.getByRole('button', { name: 'Move it there' }).tap();
+    expect(await head(page).textContent()).toContain('0 of 1 taken');
+    await goToBench(server, page, { mark: 'B6', balloon: '8' });
+    expect(await reading(page).textContent()).toBe('17.88');
+    await close();
+  });
+
+  it('asks what an ambiguous text means, in the line', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'B7', balloon: '8' });
+    await page.keyboard.type('17,905');
+    await page.keyboard.press('Enter');
+    expect(await notice(page).textContent()).toContain('17,905: is that mark for decimals');
+    expect(await entry(page).inputValue()).toBe('17,905');
+    await page.keyboard.press('1');
+    await eventually(() => inBook(server, 'B7', '8')).toMatchObject([
+      { text: '17,905', valuePm: 17_905_000_000 },
+    ]);
+    await close();
+  });
+
+  it('names what is wrong with a text that is no size, and keeps nothing', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'B8', balloon: '8' });
+    await page.keyboard.type('18..2');
+    await page.keyboard.press('Enter');
+    expect(await notice(page).textContent()).toBe(
+      '"18..2" is not a size: a second ".". Type it again; nothing was kept.',
+    );
+    expect(await entry(page).inputValue()).toBe('18..2');
+    await page.keyboard.press('Backspace');
+    expect(await entry(page).inputValue()).toBe('18..');
+    await page.keyboard.press('Escape');
+    for (let n = 0; n < 4; n += 1) await page.keyboard.press('Backspace');
+    await page.keyboard.type('-');
+    await page.keyboard.press('Enter');
+    expect(await notice(page).textContent()).toContain('a sign alone');
+    await page.keyboard.type('17.91');
+    await page.keyboard.press('Enter');
+    await eventually(() => inBook(server, 'B8', '8')).toMatchObject([{ text: '17.91' }]);
+    await close();
   });
 });
 
-/** A job of two parts whose features nobody has read. */
-async function startTwoParts(at: RunningServer): Promise<string> {
-  const id = () => crypto.randomUUID();
-  const jobId = id();
-  const partId = id();
-  const answer = await fetch(`${at.url}/api/v1/jobs/start`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', 'fitwright-device': id() },
-    body: JSON.stringify({
-      job: {
-        id: jobId,
-        name: 'Two parts',
-        note: '',
-        drawing: '',
-        revision: '',
-        unit: 'mm',
-        finishedAt: null,
-      },
-      parts: [{ id: partId, position: 1, name: 'Ring', material: '', prefix: 'R', quantity: 4 }],
-      features: [
-        {
-          id: id(),
-          partId,
-          position: 1,
-          balloon: '1',
-          name: 'Bore',
-          kind: 'bore',
-          asDrawn: '18 H7',
-          unit: 'mm',
-          nominalPm: 18_000_000_000,
-          upperPm: 18_000_000,
-          lowerPm: 0,
-          isoClass: 'H7',
-          stations: ['middle'],
-          directions: ['A'],
-          pictureId: null,
-          pictureX: null,
-          pictureY: null,
-        },
-      ],
-      fits: [],
-      runs: [],
-    }),
-  });
-  expect(answer.status).toBe(201);
-  return jobId;
-}
+describe('while metal is still to come off', () => {
+  it('says what to make it to, and takes the readings before a cut for the old size', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'P7', balloon: '4' }, phone);
+    const main = page.locator('main');
+    expect(await main.textContent()).toContain('Make P7 to L7: 18.000');
+    expect(await main.textContent()).toContain('0.086 left to turn');
+    expect(await main.textContent()).toContain('Spindle stopped before you measure.');
+    await page.getByRole('button', { name: 'Cut since' }).tap();
+    await page.waitForFunction(() =>
+      document.querySelector('header')?.textContent?.includes('0 of 6'),
+    );
+    const sheet = await sheetOf(server);
+    expect(sheet.cuts).toHaveLength(1);
+    expect(sheet.cuts[0]).toMatchObject({ ordinal: 1, spring: false, beforePm: 18_086_333_333 });
 
-void desk;
+    await page.keyboard.type('18.040');
+    await page.keyboard.press('Enter');
+    expect(await reading(page).textContent()).toBe('18.040');
+    await page.keyboard.type('18.010');
+    await page.keyboard.press('Enter');
+    expect(await notice(page).textContent()).toContain('18.010: was it cut since the others?');
+    await page.getByRole('button', { name: /cut since, this is the new size/ }).tap();
+    await page.waitForFunction(
+      () => document.querySelector('[data-state] > span')?.textContent === '18.010',
+    );
+    expect((await sheetOf(server)).cuts).toHaveLength(2);
+    expect(await head(page).textContent()).toContain('1 of 6');
+    await close();
+  });
+
+  it('does not take a cut for noted when the notebook does not answer', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'P8', balloon: '4' }, phone);
+    await page.keyboard.type('18.300');
+    await page.keyboard.press('Enter');
+    await page.route('**/api/v1/cuts', (route) => route.abort());
+    await page.getByRole('button', { name: 'Cut since' }).tap();
+    await page.getByText('so the cut is not noted').waitFor();
+    expect(await head(page).textContent()).toContain('1 of 6');
+    expect(await reading(page).textContent()).toBe('18.300');
+    chromium.faults.length = 0; // the refused request, made on purpose
+    await close();
+  });
+});

@@ -70,7 +70,7 @@ it('opens the example once, however often the door is used', async () => {
   const post = () =>
     fetch(`${server.url}/api/v1/example`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json' },
+      headers: { 'content-type': 'application/json', origin: server.url },
       body: '{}',
     });
   expect((await post()).status).toBe(200);

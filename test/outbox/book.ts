@@ -24,7 +24,7 @@ export type Fault =
 /** A server that keeps rows as the real one promises: an id once, a running number of a device once. */
 export type Book = {
   fetch: (url: string, init: RequestInit) => Promise<Response>;
-  rows: Map<string, Row & { seq: number; deviceId: string; path: string }>;
+  rows: Map<string, { row: Row; seq: number; deviceId: string; path: string; receivedAt: string }>;
   /** Every request that was sent, in order. */
   requests: Request[];
   /** Faults for the next requests, first to last. */
@@ -48,20 +48,19 @@ export function createBook(clock: Clock): Book {
     const receivedAt = new Date(clock.nowMs()).toISOString();
     const known = book.rows.get(id);
     if (known !== undefined) {
-      const { seq, deviceId: _, path: __, ...kept } = known;
-      if (JSON.stringify(kept) !== JSON.stringify(row)) {
+      if (JSON.stringify(known.row) !== JSON.stringify(row)) {
         return { id, state: 'refused', code: 'id-taken', at: 'id', says: 'another row has it' };
       }
-      return { id, state: 'known', seq, receivedAt };
+      return { id, state: 'known', seq: known.seq, receivedAt: known.receivedAt };
     }
     const code = book.refused.get(id);
     if (code !== undefined) return { id, state: 'refused', code, at: 'pieceId', says: 'no piece' };
     const numbers = [...book.rows.values()].filter((other) => other.deviceId === deviceId);
-    if (numbers.some((other) => other.deviceSeq === row.deviceSeq)) {
+    if (numbers.some((other) => other.row.deviceSeq === row.deviceSeq)) {
       return { id, state: 'refused', code: 'number-taken', at: 'deviceSeq', says: 'taken' };
     }
     const seq = book.rows.size + 1;
-    book.rows.set(id, { ...row, seq, deviceId, path });
+    book.rows.set(id, { row, seq, deviceId, path, receivedAt });
     return { id, state: 'kept', seq, receivedAt };
   };
   const deliver = ({ path, deviceId, entries }: Request) =>

@@ -66,8 +66,8 @@ describe('keeping', () => {
 
   it('keeps what was typed to the letter', async () => {
     const { box } = open();
-    const { id } = await box.keep(reading('  20,010 mm '));
-    expect((await box.get([id]))[0]!.row).toMatchObject({ text: '  20,010 mm ' });
+    await box.keep(reading('  20,010 mm '));
+    expect((await box.copies())[0]!.row).toMatchObject({ text: '  20,010 mm ' });
   });
 
   it('keeps one entry when the same id is kept twice', async () => {
@@ -104,12 +104,14 @@ describe('keeping when the storage is full', () => {
       const { box } = open();
       await box.keep(reading('20.010'));
       const full = fillDisk(when);
+      const attempts = vi.spyOn(IDBDatabase.prototype, 'transaction');
       const error: unknown = await box.keep(reading('20.011')).catch((thrown: unknown) => thrown);
       expect(error).toBeInstanceOf(StorageFullError);
       expect(error).toMatchObject({
         code: 'outbox/storage-full',
         draft: { kind: 'reading', jobId, row: { text: '20.011' } },
       });
+      expect(attempts).toHaveBeenCalledTimes(1);
       full.mockRestore();
       expect(await box.copies()).toHaveLength(1);
     },
@@ -197,7 +199,7 @@ describe('settling', () => {
     const { id } = await box.keep(reading('20.010'));
     await box.settle([kept(id)], null);
     expect(await box.settle([refused(id)], null)).toEqual([]);
-    expect((await box.get([id]))[0]).toMatchObject({ state: 'in the book', refusal: null });
+    expect((await box.copies())[0]).toMatchObject({ state: 'in the book', refusal: null });
   });
 
   it('believes a late word that it is in the book, from the tray and from what was set aside', async () => {
@@ -209,12 +211,20 @@ describe('settling', () => {
     expect((await box.copies()).map(({ state }) => state)).toEqual(['in the book', 'in the book']);
   });
 
+  it('remembers how far the clock is off when an answer does not tell', async () => {
+    const { box } = open();
+    const [a, b] = [await box.keep(reading('20.010')), await box.keep(reading('20.011'))];
+    await box.settle([kept(a.id, 1)], 3_600_000);
+    await box.settle([kept(b.id, 2)], null);
+    expect(await box.look([])).toMatchObject({ skewMs: 3_600_000 });
+  });
+
   it('is harmless to repeat', async () => {
     const { box } = open();
     const { id } = await box.keep(reading('20.010'));
     const [once] = await box.settle([kept(id, 7)], null);
     expect(await box.settle([kept(id, 8)], null)).toEqual([]);
-    expect(await box.get([id])).toEqual([once]);
+    expect(await box.copies()).toEqual([once]);
   });
 });
 
@@ -241,7 +251,7 @@ describe('the tray', () => {
     await expect(box.setAside(id, 'why')).rejects.toMatchObject({ code: 'outbox/no-such-entry' });
     await box.settle([refused(id)], null);
     await expect(box.setAside(id, '  ')).rejects.toMatchObject({ code: 'outbox/no-reason' });
-    expect((await box.get([id]))[0]!.state).toBe('needs a look');
+    expect((await box.copies())[0]!.state).toBe('needs a look');
   });
 });
 
@@ -303,7 +313,7 @@ describe('the queue', () => {
     const { box } = open();
     const entries = [];
     for (let i = 0; i < 12; i += 1) entries.push(await box.keep(reading(`20.0${10 + i}`)));
-    const skip = new Set([entries[0]!.id, entries[2]!.id]);
+    const skip = new Set([entries[0]!.id, entries[2]!.id, 'one that has left the queue']);
     expect((await box.unsent(3, skip)).map(({ deviceSeq }) => deviceSeq)).toEqual([2, 4, 5]);
     expect((await box.unsent(100, none)).map(({ deviceSeq }) => deviceSeq)).toEqual(
       entries.map((_, i) => i + 1),

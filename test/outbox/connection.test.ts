@@ -1,7 +1,7 @@
 import { forceCloseDatabase } from 'fake-indexeddb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { createConnection, databaseName, type Connection } from '@/lib/outbox/connection';
-import type { TroubleCode } from '@/lib/outbox/trouble';
+import { OutboxError, type TroubleCode } from '@/lib/outbox/trouble';
 import { createWorld, quiet } from './world';
 
 afterEach(() => {
@@ -75,6 +75,17 @@ describe('the connection to the database', () => {
       tx.abort();
     });
     await expect(failing).rejects.toMatchObject({ code: 'outbox/storage-lost' });
+    expect(await get(connection)).toBe(1);
+  });
+
+  it('writes nothing of work that fails of itself, and passes the failure on', async () => {
+    const { connection } = watched();
+    await put(connection);
+    const failing = connection.run('readwrite', async (tx) => {
+      await tx.objectStore('meta').put(2, 'deviceSeq');
+      throw new OutboxError('outbox/no-reason', 'no');
+    });
+    await expect(failing).rejects.toMatchObject({ code: 'outbox/no-reason' });
     expect(await get(connection)).toBe(1);
   });
 

@@ -101,6 +101,16 @@ describe('deviceId', () => {
     expect(world.book.rows.size).toBe(4);
   });
 
+  it('does not set the mark back when an old entry is kept again', async () => {
+    const world = createWorld();
+    const tab = world.tab();
+    const id = tab.env.newId();
+    await tab.keep(reading('20.001', { id }));
+    await tab.keep(reading('20.002'));
+    await tab.keep(reading('20.001', { id }));
+    expect(world.keepsakes.map(({ words }) => words.get('fw-device-seq'))).toEqual(['2', '2']);
+  });
+
   it('shares its running numbers with a sister address that sees the same cookie', async () => {
     const world = createWorld();
     const plain = world.tab();

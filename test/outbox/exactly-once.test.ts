@@ -66,10 +66,10 @@ describe('exactly once, whatever the network does', () => {
 
           const { rows } = world.book;
           expect([...rows.keys()].sort()).toEqual([...kept.keys()].sort());
-          for (const [id, { seq: _, deviceId: __, path: ___, ...row }] of rows) {
+          for (const [id, { row }] of rows) {
             expect(JSON.stringify(row)).toBe(kept.get(id));
           }
-          const numbers = [...rows.values()].map(({ deviceSeq }) => deviceSeq);
+          const numbers = [...rows.values()].map(({ row }) => row.deviceSeq);
           expect(numbers.sort((a, b) => a - b)).toEqual(numbers.map((_, i) => i + 1));
           expect(tabs[0].snapshot().tray).toEqual([]);
           expect(tabs.map((tab) => tab.snapshot().unsent)).toEqual([0, 0]);

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { createConnection } from '@/lib/outbox/connection';
 import { createLease } from '@/lib/outbox/lease';
 import { createWorld, quiet, type World } from './world';
@@ -50,6 +50,13 @@ describe('a tab that froze while it was sending', () => {
     for (let i = 0; i < 30; i += 1) expect(await other(async () => 'mine')).toBeNull();
     expect(await other(async () => 'mine')).toBe('mine');
     expect(await robbed).toBeNull();
+
+    const again = work();
+    const atWork = frozen(again.run);
+    await quiet();
+    expect(await other(async () => 'mine')).toBeNull();
+    again.end();
+    expect(await atWork).toBe('done');
   });
 
   it('loses a row in the database when it has run out', async () => {
@@ -70,6 +77,19 @@ describe('a tab that froze while it was sending', () => {
     await quiet();
     world.skewMs = -3_600_000;
     expect(await other(async () => 'mine')).toBe('mine');
+  });
+
+  it('does not bar itself with a row it could not take away', async () => {
+    const world = createWorld();
+    const [one, two] = [tab(world, false), tab(world, false)];
+    const stuck = vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    expect(await one(async () => 'mine')).toBe('mine');
+    stuck.mockRestore();
+    expect(await two(async () => 'mine')).toBeNull();
+    expect(await one(async () => 'mine')).toBe('mine');
+    expect(await two(async () => 'mine')).toBe('mine');
   });
 
   it('does not take away a row that has become another tab’s', async () => {

@@ -56,6 +56,15 @@ describe('the notice board', () => {
     expect(shown.slice(0, 2).map(({ id }) => id)).toEqual(['e1', 'e103']);
   });
 
+  it('counts as oldest what got into the book first, not what was kept first', () => {
+    const board = createNoticeBoard();
+    board.merge([entry(1, 'on this device')]);
+    for (let i = 2; i <= 1001; i += 1) board.merge([entry(i, 'in the book')]);
+    board.merge([entry(1, 'in the book', 2)]);
+    const shown = entriesFor(board.snapshot(), 'job').map(({ id }) => id);
+    expect([shown.includes('e1'), shown.includes('e2')]).toEqual([true, false]);
+  });
+
   it('tells nobody when nothing is new', () => {
     const board = createNoticeBoard();
     let told = 0;

@@ -205,6 +205,99 @@ describe('sending', () => {
     expect(world.book.requests).toHaveLength(1);
   });
 
+  it('is not put off for ever by entries that come quicker than its second', async () => {
+    const world = createWorld();
+    world.book.broken = 'no network';
+    const tab = world.tab();
+    await tab.keep(reading('20.010'));
+    await pass(world, 120_000, 5000);
+    world.book.requests.length = 0;
+    for (let i = 0; i < 10; i += 1) {
+      await tab.keep(reading(`21.00${i}`));
+      await pass(world, 600, 600);
+    }
+    expect(world.book.requests.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it('remembers what woke it while it was waiting for an answer', async () => {
+    const world = createWorld();
+    world.book.broken = 503;
+    const tab = world.tab();
+    await tab.keep(reading('20.010'));
+    await pass(world, 200_000, 5000);
+    world.book.broken = 'late';
+    tab.sendNow();
+    await quiet();
+    tab.env.page('online');
+    world.book.broken = 'no network';
+    world.book.requests.length = 0;
+    await pass(world, 16_000, 1000);
+    expect(world.book.requests).toHaveLength(1);
+  });
+
+  it('is not woken by a page that is hidden', async () => {
+    const world = createWorld();
+    world.book.broken = 'no network';
+    const tab = world.tab();
+    await tab.keep(reading('20.010'));
+    await pass(world, 120_000, 5000);
+    world.book.requests.length = 0;
+    tab.env.page('hidden');
+    await quiet();
+    expect(world.book.requests).toEqual([]);
+  });
+
+  it('starts with a short rest again once things have gone well, here or in another tab', async () => {
+    const world = createWorld();
+    world.book.broken = 503;
+    const [tab, other] = [world.tab(), world.tab()];
+    await tab.keep(reading('20.010'));
+    await pass(world, 200_000, 5000);
+    world.book.broken = null;
+    other.sendNow();
+    await pass(world, 61_000, 1000);
+    other.stop();
+    expect(tab.snapshot().unsent).toBe(0);
+    world.book.broken = 503;
+    world.book.requests.length = 0;
+    await tab.keep(reading('20.011'));
+    await pass(world, 4000, 250);
+    expect(world.book.requests.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it('rests longer and longer when the answers name nothing', async () => {
+    const world = createWorld();
+    world.book.broken = 'names none';
+    const tab = world.tab();
+    await keepMany(tab, 3);
+    await pass(world, 600_000, 1000);
+    expect(world.book.requests.length).toBeLessThanOrEqual(26);
+  });
+
+  it('rests no longer than a minute, however long a server asks', async () => {
+    const world = createWorld();
+    world.book.faults = [503];
+    world.book.retryAfter = '86400';
+    const tab = world.tab();
+    await tab.keep(reading('20.010'));
+    await pass(world, 61_000, 1000);
+    expect(tab.snapshot().unsent).toBe(0);
+  });
+
+  it('is not hurried by entries when a server is busy and does not say for how long', async () => {
+    const world = createWorld();
+    world.book.broken = 429;
+    const tab = world.tab();
+    await tab.keep(reading('20.010'));
+    await pass(world, 120_000, 1000);
+    tab.sendNow();
+    await quiet();
+    world.book.requests.length = 0;
+    await tab.keep(reading('20.011'));
+    await pass(world, 5000);
+    expect(world.book.requests).toEqual([]);
+  });
+
   it('finds by its timer what another tab left behind without a word', async () => {
     const world = createWorld();
     world.book.broken = 'no network';
@@ -231,18 +324,24 @@ describe('sending', () => {
     tab.stop();
   });
 
-  it('sends nothing more once it is stopped', async () => {
+  it('sends nothing more, and opens nothing, once it is stopped', async () => {
     const world = createWorld();
     world.book.broken = 'no network';
     const tab = world.tab();
     await tab.keep(reading('20.010'));
     await quiet();
+    const close = vi.spyOn(IDBDatabase.prototype, 'close');
     tab.stop();
+    await quiet();
+    expect(close).toHaveBeenCalledTimes(1);
+    const open = vi.spyOn(tab.env.indexedDB, 'open');
     world.book.requests.length = 0;
     world.book.broken = null;
     tab.env.page('online');
+    tab.sendNow();
     await pass(world, 120_000, 10_000);
     expect(world.book.requests).toEqual([]);
+    expect(open).not.toHaveBeenCalled();
   });
 });
 
@@ -405,10 +504,10 @@ describe('a device whose clock is an hour off', () => {
   it('is measured by the Date header when every row was known already', async () => {
     const world = createWorld();
     world.skewMs = 3_600_000;
-    world.book.faults = ['cut after commit'];
+    world.book.faults = ['late'];
     const tab = world.tab();
     await tab.keep(reading('20.010'));
-    await pass(world, 2000);
+    await pass(world, 17_000);
     expect(world.book.rows.size).toBe(1);
     expect(Math.abs(tab.snapshot().skewMs! - 3_600_000)).toBeLessThanOrEqual(500);
   });

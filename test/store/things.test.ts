@@ -65,7 +65,7 @@ const pair = (): Omit<New<'pair'>, 'jobId'> => ({
   uncertaintyPm: 2_000_000, decidedAt: null, personId: null,
 }); // prettier-ignore
 const cut = () => ({
-  id: uuidv7(), pieceId: job.plungers[0]!.id, featureId: job.outside.id, ordinal: 1, spring: true,
+  id: uuidv7(), pieceId: job.plungers[0]!.id, featureId: job.outside.id, ordinal: 1, lastReadingId: null, spring: true,
   askedPm: 0, beforePm: 18_100_000_000, afterPm: 18_090_000_000, tool: 'CCMT',
 }); // prettier-ignore
 

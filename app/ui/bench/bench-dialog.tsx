@@ -11,9 +11,7 @@ export function BenchDialog({ title, onClose, children }: Props) {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
-    const shown = dialog.current;
-    shown?.showModal();
-    return () => shown?.close();
+    if (dialog.current?.open === false) dialog.current.showModal();
   }, []);
   return (
     <dialog ref={dialog} className={styles.dialog} aria-labelledby={id} onClose={onClose}>

@@ -50,13 +50,15 @@ export function BenchHead({ bench, kept, person, onChoose }: Props) {
           <dt className={styles.wide}>Taken</dt>
           <dd>{takenWords(plan.taken, plan.of)}</dd>
         </div>
-        <div>
-          <dt className={styles.wide}>Kept</dt>
-          <dd className={kept.reached === 'not kept' ? styles.loud : undefined}>
-            <KeptMark reached={kept.reached} />
-            <output>{words}</output>
-          </dd>
-        </div>
+        {words === '' ? null : (
+          <div>
+            <dt className={styles.wide}>Kept</dt>
+            <dd className={kept.reached === 'not kept' ? styles.loud : undefined}>
+              <KeptMark reached={kept.reached} />
+              <output>{words}</output>
+            </dd>
+          </div>
+        )}
       </dl>
     </header>
   );

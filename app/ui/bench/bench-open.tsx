@@ -34,6 +34,10 @@ import { useMemory } from './use-memory';
 import { usePerson } from './use-person';
 import { useWakeLock } from './use-wake-lock';
 
+/** No room for the large strip: a small phone, or one lying down. */
+const flat =
+  '(max-width: 767px) and (max-height: 759px), (min-width: 600px) and (max-height: 559px)';
+
 /** What lies over the bench. */
 type Over =
   | { kind: 'choose' }
@@ -51,7 +55,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   const [keys] = useMemory('keys');
   const [soft] = useMemory('soft-keyboard');
   const isLow = useMedia('(max-width: 767px) and (max-height: 811px)');
-  const isFlat = useMedia('(max-width: 767px) and (max-height: 759px)');
+  const isFlat = useMedia(flat);
   const cut = useCut(bench);
   useWakeLock();
   useTitle(`${piece.mark} ${feature.name.toLowerCase()}`);
@@ -73,7 +77,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
     {
       void: voidLast,
       move(along, by) {
-        const place = entryStep(feature, bench.next, { along, by });
+        const place = entryStep(feature, bench.next ?? last, { along, by });
         if (place !== null) bench.pick(place);
         else if (along === 'plan') goBeside(by);
       },
@@ -107,7 +111,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
     <main
       className={styles.bench}
       data-asking={isAsking || undefined}
-      data-cut={canCut || undefined}
+      data-cut={(isToMake && last !== null) || undefined}
     >
       <h1 className="unseen">
         {piece.mark} {feature.name.toLowerCase()}, bench
@@ -136,13 +140,17 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
         >
           <SoFar bench={bench} typed={entry.typed} />
         </ReadingBlock>
-        <div className={styles.strip}>
-          <BenchStrip bench={bench} small={isFlat} />
-        </div>
-        <TargetNote bench={bench} trouble={cut.trouble} />
+        {isFlat && (isAsking || isToMake) ? null : (
+          <div className={styles.strip}>
+            <BenchStrip bench={bench} small={isFlat} />
+          </div>
+        )}
+        {last === null && cell.earlier.length === 0 ? null : (
+          <TargetNote bench={bench} trouble={cut.trouble} />
+        )}
       </div>
       <div className={styles.map}>
-        <BenchMap bench={bench} onPick={pick} low={isLow || isAsking} />
+        <BenchMap bench={bench} onPick={pick} low={isLow} />
       </div>
       <div className={styles.desk}>
         <EntryLine
@@ -176,8 +184,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
           <div className={styles.keypad}>
             <Keypad decimal={bench.chosen.decimal} onKey={entry.press} low={isLow} fill />
             <p className={styles.hint}>
-              A plugged-in gauge types here too. Enter logs, Backspace rubs out, V voids the last, ?
-              lists the keys.
+              A plugged-in gauge types here too. Enter logs, V voids the last, ? lists the keys.
             </p>
           </div>
         )}
@@ -224,7 +231,15 @@ function useKeptFacts({ fresh, last, plan }: Bench): KeptFacts {
 
 function useTitle(title: string): void {
   useEffect(() => {
-    document.title = `${title} · Fitwright`;
+    const wanted = `${title} · Fitwright`;
+    const set = () => {
+      if (document.title !== wanted) document.title = wanted;
+    };
+    set();
+    // The title of the page itself may arrive after this one.
+    const observer = new MutationObserver(set);
+    observer.observe(document.head, { childList: true, subtree: true, characterData: true });
+    return () => observer.disconnect();
   }, [title]);
 }
 

@@ -39,6 +39,7 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
 
   const place = next === null ? `all ${plan.of} taken` : placeWords(next, feature);
   const isTucked = tucked && typed === '' && notice === null;
+  const isRelative = /^\s*[+\-\u2212\u2013]/.test(typed);
   const inUnit = unit === 'mm' ? 'mm' : 'inch';
   return (
     <form
@@ -64,7 +65,7 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
           autoCorrect="off"
           autoCapitalize="off"
           spellCheck={false}
-          onInput={entry.changed}
+          onInput={(event) => entry.changed(event.timeStamp)}
         />
         <div className={styles.about}>
           <span className={styles.place}>{place === '' ? feature.name.toLowerCase() : place}</span>
@@ -82,8 +83,14 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
             aria-haspopup="dialog"
           >
             <span className="unseen">Gauge and unit: </span>
-            {gauge === null ? 'no gauge' : <span className={styles.gaugeName}>{gauge.name}, </span>}
-            {gauge === null ? null : <b>{fromWords(bench, typed, inUnit)}</b>}
+            {gauge === null ? (
+              'no gauge'
+            ) : (
+              <span className={styles.gaugeName}>{isRelative ? '' : `${gauge.name}, `}</span>
+            )}
+            {gauge === null ? null : (
+              <b>{isRelative ? `${inUnit}, from ${nominalWords(bench)}` : inUnit}</b>
+            )}
           </button>
         </div>
       </div>
@@ -104,10 +111,9 @@ function Echo({ bench, typed }: { bench: Bench; typed: string }) {
   return <output className={styles.echo}>{echoWords(typed, read.meaning, chosen)}</output>;
 }
 
-/** "mm", or "mm, from 18.000" while a departure is being typed. */
-function fromWords({ feature, chosen, resolutionPm }: Bench, typed: string, unit: string): string {
-  if (!/^\s*[+\-\u2212\u2013]/.test(typed)) return unit;
-  return `${unit}, from ${shownLength(feature.nominalPm, resolutionPm, chosen)}`;
+/** What a departure is from. */
+function nominalWords({ feature, chosen, resolutionPm }: Bench): string {
+  return shownLength(feature.nominalPm, resolutionPm, chosen);
 }
 
 /** What the piece is to be made to, faint in the empty line. */

@@ -7,6 +7,7 @@ import { verdictWords, type VerdictFacts } from '@/lib/text/verdict';
 import { WorkingFigure } from '../primitives/working-figure';
 import { VerdictMark } from '../verdict/verdict-mark';
 import styles from './reading-block.module.css';
+import { TargetNote } from './target-note';
 import type { Bench } from './use-bench';
 import { useMedia } from './use-media';
 
@@ -94,7 +95,11 @@ function asTyped({ last, chosen }: Bench): string {
   return [first, isShown ? '' : `typed ${last.text.trim()}${unit}`].filter(Boolean).join(', ');
 }
 
-function Empty({ bench: { next, feature, piece, cell } }: { bench: Bench }) {
+function Empty({ bench }: { bench: Bench }) {
+  const { next, feature, piece, cell, partner } = bench;
+  if (partner !== null && partner.target !== null && cell.earlier.length === 0) {
+    return <TargetNote bench={bench} trouble={null} />;
+  }
   const place = next === null ? '' : placeWords(next, feature);
   return (
     <p className={styles.empty}>

@@ -41,9 +41,9 @@ export function SlipPanel({ question, onAgain, onRight, onSlip, onMistyped }: Pr
 export function heldQuestion(
   bench: Bench,
   held: Standing,
-  found: { slip: Slip; gauge: Gauge; others: number },
+  found: { slip: Slip; gauge: Gauge; othersPm: readonly number[] },
 ): SlipQuestion {
-  const { slip, gauge, others } = found;
+  const { slip, gauge, othersPm } = found;
   return slipQuestion(
     {
       kind: slip.kind,
@@ -52,13 +52,19 @@ export function heldQuestion(
       stepPm: slip.stepPm,
       stopsAtPm: slip.stopsAtPm,
       expected: slip.expected,
-      others,
+      others: othersPm.length,
+      othersMeanPm: othersPm.length === 0 ? null : meanOf(othersPm),
       elsewhere: slip.elsewhere === null ? null : elsewhereName(bench, slip.elsewhere),
       gauge,
       resolutionPm: held.resolutionPm,
     },
     bench.chosen,
   );
+}
+
+function meanOf(values: readonly number[]): number {
+  const first = values[0]!;
+  return first + values.reduce((sum, value) => sum + (value - first), 0) / values.length;
 }
 
 function elsewhereName(bench: Bench, at: { pieceId: string; featureId: string }): string {

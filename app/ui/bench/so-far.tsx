@@ -19,21 +19,23 @@ export function SoFar({ bench, typed }: Props) {
   if (last === null && remarks.length === 0) return <div className={styles.line} />;
   const size = cell.size === null ? null : shownSize(cell.size, resolutionPm, chosen);
   return (
-    <div className={styles.line}>
+    <div className={styles.line} data-live={typed !== '' || undefined}>
       <p className={styles.size}>
         {size === null ? (
           noSize(bench)
         ) : (
           <>
             <span className={styles.long}>Size so far</span>
-            <span className={styles.short}>So far</span>
+            <span className={styles.short} data-so-far>
+              So far
+            </span>
             <b className={styles.figure}>{size.value}</b>
             <span>± {size.plusMinus}</span>
           </>
         )}
       </p>
       {remarks.map((remark, index) => (
-        <p key={remark} className={index === 0 ? styles.remark : styles.further}>
+        <p key={remark} className={index === 0 ? styles.remark : styles.further} data-remark>
           {remark}
         </p>
       ))}
@@ -60,7 +62,7 @@ function remarksOf(bench: Bench, typed: string): string[] {
   const target = partner?.target ?? null;
   if (target !== null && cell.size !== null) {
     const leftPm = cell.size.valuePm - target.targetPm;
-    if (leftPm > 0) remarks.push(`${shownLength(leftPm, resolutionPm, chosen)} left to turn`);
+    if (leftPm > 0) remarks.push(`${shownLength(leftPm, resolutionPm, chosen)} left`);
   } else if (partner !== null && partner.pair !== null && cell.size !== null) {
     const { clearancePm } = partner.pair;
     const figure = clearanceFigure(Math.abs(clearancePm), chosen);

@@ -144,7 +144,7 @@ function Cell({ cell, place, name, isNext, isLast, onPick, onKeyDown }: CellProp
       onClick={onPick}
       onKeyDown={onKeyDown}
     >
-      {text === null ? null : <span className={styles.text}>{text}</span>}
+      {text === null ? null : <span className={styles.text}>{text}</span>}{' '}
       {isNext ? <span className={styles.next}>next</span> : null}
     </button>
   );

@@ -23,7 +23,11 @@ export function TargetNote({ bench, trouble }: Props) {
     <p className={styles.note} role={trouble === null ? undefined : 'alert'}>
       {trouble ?? (
         <>
-          {words.title}: <b className={styles.size}>{words.size}</b>. {words.between} {words.left}{' '}
+          {words.title}: <b className={styles.size}>{words.size}</b>
+          <span className={styles.brief}>, {words.brief}. </span>
+          <span className={styles.full}>
+            . {words.between} {words.left}{' '}
+          </span>
           <span className={styles.care}>{spindleWords}</span>
         </>
       )}

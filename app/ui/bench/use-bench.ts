@@ -55,7 +55,7 @@ export type Bench = {
   /** What a reading with this gauge is held against. */
   slipFacts: (gauge: Gauge, unit: LengthUnit, exceptId?: string) => SlipFacts;
   /** What a held reading is suspected of. */
-  slipOfHeld: (held: Standing) => { slip: Slip; gauge: Gauge; others: number } | null;
+  slipOfHeld: (held: Standing) => { slip: Slip; gauge: Gauge; othersPm: readonly number[] } | null;
 };
 
 /** The Bench of one job, or null where no piece of it has a feature. */
@@ -140,7 +140,7 @@ export function useBench(asked: Asked): Bench | null {
         const kind = held.heldAs ?? 'far off';
         const found = slipOf(held, facts);
         const slip = found?.kind === kind ? found : { ...unexplained, kind };
-        return { slip, gauge: used, others: facts.othersPm.length };
+        return { slip, gauge: used, othersPm: facts.othersPm };
       },
     } satisfies Bench;
   }, [view, chosen, where, fresh, at, picked, gaugeWords, sayGauges, unitOf]);

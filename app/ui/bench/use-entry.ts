@@ -30,8 +30,8 @@ export type EntryState = {
   typed: string;
   notice: Notice | null;
   dismiss: () => void;
-  /** The input's own event: something was typed, pasted or rubbed out there. */
-  changed: () => void;
+  /** The input's own event, and its time: something was typed, pasted or rubbed out there. */
+  changed: (atMs: number) => void;
   /** Before the input changes: soft keyboards have no key names, only what they are about to insert. */
   beforeInput: (event: InputEvent) => void;
   log: () => void;
@@ -75,17 +75,17 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   };
   const { judge, goNext } = useCommit(bench, line, acts.noteCut);
 
-  const log = () => {
+  const log = (atMs = performance.now()) => {
     const text = input.current?.value ?? '';
     if (lone.current !== null || notice?.kind === 'question') return;
     burst.current = noBurst;
     replaces.current = false;
     set('');
     if (text.trim() === '') goNext();
-    else judge(text, performance.now());
+    else judge(text, atMs);
   };
 
-  const insert = (characters: string) => {
+  const insert = (characters: string, atMs = performance.now()) => {
     const at = input.current;
     if (at === null) return;
     const { selectionStart, selectionEnd, value } = at;
@@ -95,13 +95,13 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       selectionEnd ?? value.length,
       'end',
     );
-    changed();
+    changed(atMs);
   };
-  const changed = () => {
+  const changed = (atMs: number) => {
     const text = input.current?.value ?? '';
     burst.current =
       text.length > before.current.length
-        ? withCharacter(text.length === 1 ? noBurst : burst.current, performance.now())
+        ? withCharacter(text.length === 1 ? noBurst : burst.current, atMs)
         : noBurst;
     if (text === '') replaces.current = false;
     before.current = text;
@@ -157,7 +157,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   };
 
   /** True where the event has been dealt with and must do nothing more by itself. */
-  const play = (role: KeyRole, target: EventTarget | null): boolean => {
+  const play = (role: KeyRole, target: EventTarget | null, atMs: number): boolean => {
     const isHere = target === input.current;
     const isPressed = !isHere && target instanceof Element && target.closest(pressed) !== null;
     const hasList = document.querySelector('dialog[open]') !== null;
@@ -167,11 +167,11 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         makeRoom();
         if (isHere) return false;
         input.current?.focus();
-        insert(role.character);
+        insert(role.character, atMs);
         return true;
       case 'log':
         if (isPressed || hasList) return false;
-        log();
+        log(atMs);
         return true;
       case 'rub out':
         if (isHere && notice?.kind !== 'question' && !replaces.current) return false;
@@ -179,8 +179,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         rubOut();
         return true;
       case 'tab':
-        if (!isHere || !isGaugeTab(burst.current, performance.now())) return false;
-        log();
+        if (!isHere || !isGaugeTab(burst.current, atMs)) return false;
+        log(atMs);
         return true;
       case 'escape':
         if (hasList || notice === null) return false;
@@ -223,14 +223,21 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const { key, ctrlKey: ctrl, altKey: alt, metaKey: meta, shiftKey: shift, repeat } = event;
     const press = { key, ctrl, alt, meta, shift, repeat, composing: event.isComposing };
     const role = entryKey(press, state());
-    if (role === null || !play(role, event.target)) return;
+    if (role === null || !play(role, event.target, event.timeStamp)) return;
     event.preventDefault();
     event.stopPropagation();
   });
   useEffect(() => {
     const listen = (event: KeyboardEvent) => onKey(event);
+    const released = () => {
+      named.current = false;
+    };
     document.addEventListener('keydown', listen, { capture: true });
-    return () => document.removeEventListener('keydown', listen, { capture: true });
+    document.addEventListener('keyup', released, { capture: true });
+    return () => {
+      document.removeEventListener('keydown', listen, { capture: true });
+      document.removeEventListener('keyup', released, { capture: true });
+    };
   }, []);
 
   const beforeInput = (event: InputEvent) => {
@@ -241,7 +248,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     if ([...data].length !== 1) return;
     const press = { key: data, ctrl: false, alt: false, meta: false, shift: false, repeat: false };
     const role = entryKey({ ...press, composing: false }, state());
-    if (role !== null && play(role, input.current)) event.preventDefault();
+    if (role !== null && play(role, input.current, event.timeStamp)) {
+      event.preventDefault();
+    }
   };
 
   const press = (key: KeypadKey) => {
@@ -273,7 +282,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     dismiss: () => setNotice(null),
     changed,
     beforeInput,
-    log,
+    log: () => log(),
     press,
   };
 }

@@ -1,0 +1,167 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import axe, { type AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { openBrowser, type OpenBrowser } from '../setup/open-browser';
+import { startServer, type RunningServer } from '../setup/start-server.mjs';
+import {
+  desk,
+  goToBench,
+  head,
+  inBook,
+  loadExample,
+  notice,
+  openBench,
+  phone,
+  place,
+  reading,
+} from './bench-story';
+
+// What was read is on this device, then in the book, and the page says which. And it is usable by all.
+
+let server: RunningServer;
+let chromium: OpenBrowser;
+
+beforeAll(async () => {
+  server = await startServer();
+  chromium = await openBrowser();
+  await loadExample(server);
+});
+
+afterAll(async () => {
+  await chromium.close();
+  await server.remove();
+});
+
+it('goes on without a network, says what is to send, and sends it when there is one', async () => {
+  const { page, close } = await openBench(server, chromium, { mark: 'W12', balloon: '9' }, phone);
+  await page.context().setOffline(true);
+  for (const text of ['11.991', '11.990']) {
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  }
+  expect(await reading(page).textContent()).toBe('11.990');
+  await expect.poll(() => head(page).textContent()).toContain('Kept on this phone. 2 to send.');
+  expect(await inBook(server, 'W12', '9')).toEqual([]);
+  await page.context().setOffline(false);
+  await expect.poll(() => head(page).textContent(), { timeout: 30_000 }).toContain('in the book');
+  expect((await inBook(server, 'W12', '9')).map(({ text }) => text)).toEqual(['11.991', '11.990']);
+  await close();
+});
+
+it('shows a reading of one tab in another within a second', async () => {
+  const one = await openBench(server, chromium, { mark: 'W13', balloon: '9' }, desk);
+  const other = await openBench(server, chromium, { mark: 'W13', balloon: '9' }, phone);
+  await one.page.keyboard.type('11.992');
+  await one.page.keyboard.press('Enter');
+  await expect.poll(() => reading(other.page).textContent(), { timeout: 1000 }).toBe('11.992');
+  await one.close();
+  await other.close();
+});
+
+it('shouts when the device cannot keep a reading, and does not lose it', async () => {
+  const { page, close } = await openBench(server, chromium, { mark: 'W14', balloon: '9' }, phone);
+  await page.evaluate(() => {
+    const put = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function refuse(): never {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+    Object.assign(window, { mend: () => (IDBObjectStore.prototype.put = put) });
+  });
+  await page.keyboard.type('11.993');
+  await page.keyboard.press('Enter');
+  const again = page.getByRole('button', { name: 'Keep it again' });
+  await again.waitFor();
+  expect(await reading(page).textContent()).toBe('11.993');
+  expect(await page.locator('main').textContent()).toContain('This device has no room left');
+  expect(await head(page).textContent()).toContain('Not kept.');
+  await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
+  await again.tap();
+  await expect.poll(() => inBook(server, 'W14', '9')).toMatchObject([{ text: '11.993' }]);
+  expect(await again.count()).toBe(0);
+  await close();
+});
+
+type State = {
+  name: string;
+  mark: string;
+  balloon: string;
+  make: (page: Page) => Promise<unknown>;
+};
+const states: State[] = [
+  { name: 'a piece that is done', mark: 'P4', balloon: '4', make: async () => {} },
+  { name: 'nothing read', mark: 'P6', balloon: '6', make: async () => {} },
+  { name: 'typing', mark: 'P6', balloon: '6', make: (page) => page.keyboard.type('+.01') },
+  { name: 'a slip', mark: 'P5', balloon: '4', make: async () => {} },
+  { name: 'still to cut', mark: 'P7', balloon: '4', make: async () => {} },
+  {
+    name: 'a question in the line',
+    mark: 'P6',
+    balloon: '6',
+    async make(page) {
+      await page.keyboard.type('7,004');
+      await page.keyboard.press('Enter');
+      await notice(page).waitFor();
+    },
+  },
+  {
+    name: 'an error in the line',
+    mark: 'P6',
+    balloon: '6',
+    async make(page) {
+      await page.keyboard.type('7..0');
+      await page.keyboard.press('Enter');
+      await notice(page).waitFor();
+    },
+  },
+  {
+    name: 'the choice of another piece',
+    mark: 'P4',
+    balloon: '4',
+    make: (page) => page.getByRole('button', { name: /Choose another piece/ }).click(),
+  },
+  {
+    name: 'a reading picked',
+    mark: 'P4',
+    balloon: '4',
+    async make(page) {
+      await place(page, 0, 0).click();
+      await page.getByRole('button', { name: 'It belongs elsewhere' }).click();
+    },
+  },
+  { name: 'the list of keys', mark: 'P4', balloon: '4', make: (page) => page.keyboard.press('?') },
+];
+
+it.each([320, 390, 768, 1280])(
+  'is sound in every state, in three lights, at %i wide',
+  async (width) => {
+    const viewport = { width, height: width < 768 ? 640 : 800 };
+    const { page, close } = await openBench(
+      server,
+      chromium,
+      { mark: 'P4', balloon: '4' },
+      { viewport },
+    );
+    for (const { name, mark, balloon, make } of states) {
+      await goToBench(server, page, { mark, balloon });
+      await make(page);
+      for (const theme of ['light', 'dark', 'glare']) {
+        await page.evaluate((t) => document.documentElement.setAttribute('data-theme', t), theme);
+        expect(await serious(page), `${name} at ${width} in ${theme}`).toEqual([]);
+      }
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, `${name} scrolls sideways at ${width}`).toBeLessThanOrEqual(0);
+    }
+    await close();
+  },
+  120_000,
+);
+
+async function serious(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const { violations } = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
+  );
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 120)).join(' | ')}`);
+}

@@ -1,0 +1,100 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, it } from 'vitest';
+import { migrate } from '@/lib/command/migrate.mjs';
+import { changeThing } from '@/lib/store/change-thing';
+import { changesAfter } from '@/lib/store/changes-after';
+import { closeStore } from '@/lib/store/client';
+import { findThings } from '@/lib/store/find-things';
+import { gaugeUsage } from '@/lib/store/gauge-usage';
+import { jobSheet } from '@/lib/store/job-sheet';
+import { jobsRegister } from '@/lib/store/jobs-register';
+import { makeThing } from '@/lib/store/make-thing';
+import { keepCorrections, keepReadings } from '@/lib/store/readings';
+import { uuidv7 } from '@/lib/store/uuid';
+import { aJob, correctionOf, who } from './a-job';
+import { aPng } from './a-picture';
+
+const folder = mkdtempSync(join(tmpdir(), 'fitwright-both-'));
+const underTest = process.env['DATABASE_URL']!;
+const beside = `file:${join(folder, 'beside.db')}`;
+afterAll(async () => {
+  await closeStore();
+  process.env['DATABASE_URL'] = underTest;
+  rmSync(folder, { recursive: true });
+});
+
+it('says the same, row for row and letter for letter, as a SQLite notebook with the same history', async () => {
+  const here = await history();
+  await closeStore();
+  process.env['DATABASE_URL'] = beside;
+  await migrate(beside);
+  const there = await history();
+  expect(here.length).toBeGreaterThan(5000);
+  expect(here).toBe(there);
+});
+
+/** Lives through a little of everything and writes down all that can be read afterwards. */
+async function history(): Promise<string> {
+  const job = await aJob();
+  const { jobId } = job;
+  const ruth = { id: uuidv7(), name: 'Ruth Ångström' };
+  const picture = { id: uuidv7(), jobId, name: 'Sheet', base64: aPng(3, 2).toString('base64') };
+  await makeThing('person', ruth, who);
+  await makeThing('picture', picture, who);
+  for (const share of [0.1, 2 / 3, 1e-9, 0.30000000000000004, 1]) {
+    const [feature] = await findThings('feature', { id: job.bore.id });
+    const change = {
+      version: feature!.version,
+      pictureId: picture.id,
+      pictureX: share,
+      pictureY: share,
+    };
+    await changeThing('feature', job.bore.id, change, who);
+  }
+  const cut = {
+    id: uuidv7(), jobId, pieceId: job.plungers[0]!.id, featureId: job.outside.id, ordinal: 1,
+    lastReadingId: null, spring: false, askedPm: 1, beforePm: 9_007_199_254_740_991, afterPm: null, tool: '',
+  }; // prettier-ignore
+  await makeThing('cut', cut, who);
+  await makeThing('cut', { ...cut, id: uuidv7(), ordinal: 2, spring: true, askedPm: 0 }, who);
+  await changeThing('piece', job.liners[2]!.id, { version: 1, struck: true, note: 'dropped' }, who);
+  const odd = job.reading({
+    text: '\t0,709"',
+    valuePm: -1,
+    personId: ruth.id,
+    heldAs: 'other unit',
+  });
+  const batches = [
+    await keepReadings({
+      deviceId: who.deviceId,
+      entries: [odd, job.reading(), odd, 7, job.reading()],
+    }),
+    await keepReadings({ deviceId: who.deviceId, entries: [odd, { ...odd, text: 'x' }] }),
+    await keepCorrections({
+      deviceId: who.deviceId,
+      entries: [correctionOf(odd.id), correctionOf(uuidv7(), { kind: 'restore' })],
+    }),
+  ];
+  const all = {
+    batches,
+    sheet: await jobSheet(jobId),
+    register: await jobsRegister(),
+    usage: await gaugeUsage(),
+    changes: (await changesAfter(0, 1000)).map((change, i) => ({ ...change, seq: i })),
+  };
+  return plain({ ...all, sheet: { ...all.sheet, seq: 'last' } });
+}
+
+/** Ids by the order in which they appear, and no moments: the two histories were lived one after the other. */
+function plain(value: unknown): string {
+  const ids = new Map<string, string>();
+  return JSON.stringify(value, null, 1)
+    .replaceAll(/"20\d\d-\d\d-\d\dT[\d:.]+Z"/g, '"then"')
+    .replaceAll(/"deviceSeq": \d+/g, '"deviceSeq": "rising"')
+    .replaceAll(/[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}/g, (id) => {
+      if (!ids.has(id)) ids.set(id, `id ${ids.size}`);
+      return ids.get(id)!;
+    });
+}
