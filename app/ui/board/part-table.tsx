@@ -38,6 +38,21 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
   }
   return (
     <section className={styles.part} aria-label={part.name}>
+      {features.length > 1 && (
+        <div className={styles.pick} role="group" aria-label={`Feature of ${part.name} shown`}>
+          {features.map((feature, index) => (
+            <button
+              key={feature.id}
+              type="button"
+              aria-pressed={index === picked}
+              onClick={() => setPicked(index)}
+            >
+              {feature.balloon || index + 1}
+              <span className="unseen"> {feature.name}</span>
+            </button>
+          ))}
+        </div>
+      )}
       <div className={styles.scroll}>
         <table className={styles.pieces} style={{ '--features': features.length } as CSSProperties}>
           <caption className="unseen">
@@ -50,21 +65,6 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
                 <span className={styles.remark}>
                   {[count, part.material].filter(Boolean).join(', ')}
                 </span>
-                {features.length > 1 && (
-                  <span className={styles.pick} role="group" aria-label="Feature shown">
-                    {features.map((feature, index) => (
-                      <button
-                        key={feature.id}
-                        type="button"
-                        aria-pressed={index === picked}
-                        onClick={() => setPicked(index)}
-                      >
-                        {feature.balloon || index + 1}
-                        <span className="unseen"> {feature.name}</span>
-                      </button>
-                    ))}
-                  </span>
-                )}
               </th>
               {features.map((feature, index) => (
                 <FeatureHead
