@@ -85,7 +85,12 @@ export function pressFit(
 }
 
 /** Interference over d for each unit of pressure: Kh + Ks. */
-export function compliance({ seatMm: d, hubOutsideMm: D, shaftBoreMm: i, ...of }: PressJoint): number {
+export function compliance({
+  seatMm: d,
+  hubOutsideMm: D,
+  shaftBoreMm: i,
+  ...of
+}: PressJoint): number {
   const hub = ((D * D + d * d) / (D * D - d * d) + of.hub.poisson) / of.hub.youngMPa;
   const shaft = ((d * d + i * i) / (d * d - i * i) - of.shaft.poisson) / of.shaft.youngMPa;
   return hub + shaft;

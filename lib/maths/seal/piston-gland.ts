@@ -57,7 +57,13 @@ export type PistonGlandFigures = {
 export function pistonGland(gland: PistonGland): PistonGlandFigures {
   requireLengths('piston-gland', 'pistonGland', gland);
   const { boreMm, pistonMm, grooveBottomMm, grooveWidthMm, ringInsideMm, ringSectionMm } = gland;
-  requireOrder('piston-gland', 'pistonGland', 'a groove bottom below the piston', grooveBottomMm, pistonMm);
+  requireOrder(
+    'piston-gland',
+    'pistonGland',
+    'a groove bottom below the piston',
+    grooveBottomMm,
+    pistonMm,
+  );
   requireOrder('piston-gland', 'pistonGland', 'a piston below the bore', pistonMm, boreMm);
   const depthMm = (boreMm - grooveBottomMm) / 2;
   const radialGapMm = (boreMm - pistonMm) / 2;

@@ -48,7 +48,13 @@ export function rodGland(gland: RodGland): RodGlandFigures {
   requireLengths('rod-gland', 'rodGland', gland);
   const { rodMm, glandBoreMm, grooveBottomMm, grooveWidthMm, ringInsideMm, ringSectionMm } = gland;
   requireOrder('rod-gland', 'rodGland', 'a rod below the gland bore', rodMm, glandBoreMm);
-  requireOrder('rod-gland', 'rodGland', 'a gland bore below the groove bottom', glandBoreMm, grooveBottomMm);
+  requireOrder(
+    'rod-gland',
+    'rodGland',
+    'a gland bore below the groove bottom',
+    glandBoreMm,
+    grooveBottomMm,
+  );
   const depthMm = (grooveBottomMm - rodMm) / 2;
   const ringOutsideMm = ringInsideMm + 2 * ringSectionMm;
   const fillPercent = (100 * sectionArea(ringSectionMm)) / (depthMm * grooveWidthMm);

@@ -34,6 +34,12 @@ describe('gaugeSpreadFromRanges', () => {
     expect(found.gauge).toBe(found.repeatability);
   });
 
+  it('takes ranges of zero, from a gauge that repeats to the last digit', () => {
+    const found = gaugeSpreadFromRanges({ ...course, rangeMeans: [0, 0] });
+    expect(found.repeatability).toBe(0);
+    expectNear(found.reproducibility, 4 / Math.SQRT2, 1e-12); // K2 for two operators
+  });
+
   it.each<[string, Partial<RangeSummary>, string]>([
     ['one operator', { rangeMeans: [2], readingMeans: [201] }, 'at least 2 operators, got 1'],
     [

@@ -26,6 +26,12 @@ import * as conformity from './conformity';
 import * as uncertaintyGum from './uncertainty_gum';
 import * as uncertaintyMonteCarlo from './uncertainty_monte_carlo';
 import * as formTwoPoint from './form_two_point';
+import * as pressFit from './press_fit';
+import * as gland from './gland';
+import * as steamSaturation from './steam_saturation';
+import * as threads from './threads';
+import * as derivedDimensions from './derived_dimensions';
+import * as chain from './chain';
 import type { Topic } from './topic';
 import * as unitParse from './unit_parse';
 
@@ -60,4 +66,10 @@ export const topics: readonly Topic[] = [
   uncertaintyGum,
   uncertaintyMonteCarlo,
   formTwoPoint,
+  pressFit,
+  gland,
+  steamSaturation,
+  threads,
+  derivedDimensions,
+  chain,
 ];
