@@ -1,3 +1,4 @@
+import { decimalsForUncertainty } from '@/lib/units/decimals-for-uncertainty';
 import { formatLength } from '@/lib/units/format-length';
 import type { Shown } from './shown-size';
 
@@ -26,10 +27,12 @@ export type DriftFacts = {
 
 const pmPerMm = 1e9;
 
-/** The slope of a drift per piece, to four places in mm or five in inches: 0.0019. */
+/** The slope of a drift per piece, to four places in mm or five in inches: 0.0019; finer where it is less. */
 export function slopeFigure(mmPerPiece: number, { unit, decimal }: Shown): string {
-  const decimals = unit === 'mm' ? 4 : 5;
-  return formatLength(Math.round(Math.abs(mmPerPiece) * pmPerMm), { unit, decimals, decimal });
+  const pm = Math.round(Math.abs(mmPerPiece) * pmPerMm);
+  const usual = unit === 'mm' ? 4 : 5;
+  const decimals = pm === 0 ? usual : Math.max(usual, decimalsForUncertainty(pm, unit, 2));
+  return formatLength(pm, { unit, decimals: Math.min(usual + 3, decimals), decimal });
 }
 
 /** A run in words: a line for the board, and a title with a sentence for its own sheet. */

@@ -181,7 +181,8 @@ function drawAxes(pen: Pen, { points, batchEnd, lastMade }: RunChartData): void 
   const firstMark = points[0]?.mark ?? '';
   for (let ordinal = 1; ordinal <= end; ordinal += 1) {
     const isLast = ordinal === end;
-    const named = ordinal === 1 || isLast || (ordinal % every === 0 && end - ordinal >= every / 2);
+    const clear = pen.x(end) - pen.x(ordinal) > 64 || end <= 20;
+    const named = ordinal === 1 || isLast || (ordinal % every === 0 && clear);
     if (!named && every > 10) continue;
     stroke(pen, palette.ink, isLast ? 2.5 : 1, [
       [pen.x(ordinal), bottom],

@@ -17,6 +17,9 @@ import { TargetCard } from './target-card';
 import { WantedForm } from './wanted-form';
 import styles from './fits.module.css';
 
+/** Past this many pieces on a side their marks can no longer be told apart on the rules. */
+const rulesMost = 40;
+
 /** What to make the next piece to, and which goes with which, one fit at a time. */
 export function FitsSheet() {
   const { view, chosen } = useJob();
@@ -63,7 +66,14 @@ export function FitsSheet() {
         />
       )}
       <section className={styles.rules} aria-label="The two zones, to scale">
-        <FittedFitRules data={rules} />
+        {fit.internals.length > rulesMost || fit.externals.length > rulesMost ? (
+          <p className="t-sentence">
+            {fit.internals.length} by {fit.externals.length} pieces: too many to tell apart on two
+            rules. The table and the list of pairs say the same.
+          </p>
+        ) : (
+          <FittedFitRules data={rules} />
+        )}
         <details className={styles.twin}>
           <summary>The same in a table</summary>
           <FitTable data={rules} />

@@ -4,8 +4,6 @@ import { useState } from 'react';
 import type { RunView } from '@/lib/rules/run-view';
 import { driftWords, slopeFigure } from '@/lib/text/drift-words';
 import { shownLength } from '@/lib/text/shown-size';
-import { pmFromMm } from '@/lib/units/picometres';
-import { formatLength } from '@/lib/units/format-length';
 import { chartStepPm } from '../charts/run-chart-data';
 import { useJob } from '../job/job-provider';
 import { Button, LinkButton } from '../primitives/button';
@@ -82,8 +80,7 @@ function DriftFigures({ run }: { run: RunView }) {
   const { slopeMmPerPiece, slopeIntervalMmPerPiece: range, scatterMm, pieces } = run.drift;
   const upward = slopeMmPerPiece >= 0;
   const ends = upward ? [range.low, range.high] : [-range.high, -range.low];
-  const decimals = chosen.unit === 'mm' ? 4 : 5;
-  const end = (mm: number) => formatLength(pmFromMm(mm), { ...chosen, decimals });
+  const end = (mm: number) => `${mm < 0 ? '\u2212' : ''}${slopeFigure(mm, chosen)}`;
   return (
     <Panel>
       <dl className={styles.facts}>
