@@ -1,8 +1,8 @@
 /** How the text in the entry line arrived. */
 export type EntryBurst = { characters: number; longestGapMs: number; lastAtMs: number };
 
-/** No hand keeps this pace over a whole number; every gauge met so far types faster. */
-const gaugeGapMs = 150;
+/** No hand keeps this pace over a whole number and its end; gauges type at 5 to 100 ms. Common practice, no source. */
+const gaugeGapMs = 200;
 
 export const noBurst: EntryBurst = { characters: 0, longestGapMs: 0, lastAtMs: -Infinity };
 

@@ -1,3 +1,4 @@
+import { pairClearance } from '@/lib/maths/fit/pair-clearance';
 import type { Fit, Pair } from '@/lib/schema/fit';
 import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
@@ -121,15 +122,19 @@ export function fitView(
 /** The clearance of two measured pieces, judged by the fit's limits and both uncertainties. */
 export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): Clearance | null {
   if (internal.size === null || external.size === null) return null;
-  const valuePm = internal.size.valuePm - external.size.valuePm;
-  const standardPm = Math.hypot(internal.size.standardPm, external.size.standardPm);
-  const limits = { lowerPm: fit.minPm, upperPm: fit.maxPm };
+  const { clearancePm, uPm } = pairClearance({
+    bore: { sizePm: internal.size.valuePm, uPm: internal.size.standardPm },
+    shaft: { sizePm: external.size.valuePm, uPm: external.size.standardPm },
+    fit,
+  });
+  const size = { valuePm: clearancePm, standardPm: uPm };
   return {
     internalPieceId: internal.piece.id,
     externalPieceId: external.piece.id,
-    clearancePm: valuePm,
-    standardPm,
-    verdict: verdictOf({ valuePm, standardPm }, limits, 'position')!,
+    clearancePm,
+    standardPm: uPm,
+    // A clearance is nobody's metal: too wide and too tight are both out.
+    verdict: verdictOf(size, { lowerPm: fit.minPm, upperPm: fit.maxPm }, 'position')!,
   };
 }
 

@@ -1,3 +1,9 @@
+import {
+  pooledStandardDeviation,
+  type SpreadOfSet,
+} from '@/lib/maths/statistics/pooled-standard-deviation';
+import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
+
 /** Repeatability of one gauge, pooled over the features it has measured more than once. */
 export type Pool = {
   /** Pooled standard deviation of one reading, pm. */
@@ -7,32 +13,27 @@ export type Pool = {
 };
 
 /**
- * Pooled repeatability of each gauge: s_p^2 = sum nu_i s_i^2 / sum nu_i over its sets of repeated
- * readings (JCGM 100, 4.2.4). A set is what was read of one feature on one piece between two cuts.
+ * Pooled repeatability of each gauge over its sets of repeated readings (JCGM 100, 4.2.4). A set is what was read of one feature on one piece between two cuts.
  * Sets of one reading say nothing and are passed over. Cost: O(readings).
  */
 export function gaugeHistory(
   sets: Iterable<readonly { gaugeId: string; valuePm: number }[]>,
 ): Map<string, Pool> {
-  const sums = new Map<string, { squares: number; degrees: number }>();
+  const spreads = new Map<string, SpreadOfSet[]>();
   for (const set of sets) {
     for (const [gaugeId, values] of byGauge(set)) {
       if (values.length < 2) continue;
-      const origin = values[0]!;
-      const mean = values.reduce((sum, v) => sum + (v - origin), 0) / values.length;
-      const squares = values.reduce((sum, v) => sum + (v - origin - mean) ** 2, 0);
-      const old = sums.get(gaugeId) ?? { squares: 0, degrees: 0 };
-      sums.set(gaugeId, {
-        squares: old.squares + squares,
-        degrees: old.degrees + values.length - 1,
-      });
+      const sd = standardDeviation(values.map((value) => value - values[0]!));
+      const known = spreads.get(gaugeId) ?? [];
+      known.push({ sd, degrees: values.length - 1 });
+      spreads.set(gaugeId, known);
     }
   }
   return new Map(
-    [...sums].map(([id, { squares, degrees }]) => [
-      id,
-      { sdPm: Math.sqrt(squares / degrees), degrees },
-    ]),
+    [...spreads].map(([id, own]) => {
+      const { sd, degrees } = pooledStandardDeviation(own);
+      return [id, { sdPm: sd, degrees }];
+    }),
   );
 }
 

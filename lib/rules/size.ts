@@ -1,4 +1,9 @@
-import { studentTQuantile } from '@/lib/maths/distributions/student-t-quantile';
+import { combinedUncertainty } from '@/lib/maths/metrology/combined-uncertainty';
+import { effectiveDegrees } from '@/lib/maths/metrology/effective-degrees';
+import { expandedUncertainty } from '@/lib/maths/metrology/expanded-uncertainty';
+import { fromCertificate, fromResolution } from '@/lib/maths/metrology/type-b';
+import { mean } from '@/lib/maths/statistics/mean';
+import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
 import type { Pool } from './gauge-history';
 
 /** What is known of a gauge, pm. */
@@ -51,24 +56,23 @@ export function sizeOf(
   if (gauge === undefined) return null;
   const values = readings.filter((r) => r.gaugeId === gauge.id).map((r) => r.valuePm);
   const count = values.length;
-  const origin = values[0]!;
-  const mean = values.reduce((sum, value) => sum + (value - origin), 0) / count;
-  const repeat = repeatability(values, origin + mean, history.get(gauge.id));
+  // Taken off the first reading, so that a size of metres costs no picometre of the mean.
+  const offPm = values.map((value) => value - values[0]!);
+  const repeat = repeatability(offPm, history.get(gauge.id));
   if (repeat === null && gauge.uncertaintyPm === null) return null;
 
   const ofMeanPm = repeat === null ? 0 : repeat.sdPm / Math.sqrt(count);
-  const resolutionPm = gauge.resolutionPm / Math.sqrt(12);
-  const statedPm = (gauge.uncertaintyPm ?? 0) / 2;
-  const standardPm = Math.hypot(ofMeanPm, resolutionPm, statedPm);
-  const degrees =
-    repeat === null || ofMeanPm === 0
-      ? Infinity
-      : Math.max(1, repeat.degrees * (standardPm / ofMeanPm) ** 4);
-  const factor = studentTQuantile((1 + coverage) / 2, Math.min(degrees, 1e6));
+  const parts = [
+    { contribution: ofMeanPm, degrees: repeat?.degrees ?? Infinity },
+    { contribution: fromResolution(gauge.resolutionPm), degrees: Infinity },
+    { contribution: fromCertificate(gauge.uncertaintyPm ?? 0, 2), degrees: Infinity },
+  ];
+  const standardPm = combinedUncertainty(parts.map(({ contribution }) => contribution));
+  const degrees = effectiveDegrees(parts);
   return {
-    valuePm: Math.round(origin + mean),
+    valuePm: Math.round(values[0]! + mean(offPm)),
     standardPm,
-    expandedPm: factor * standardPm,
+    expandedPm: expandedUncertainty(standardPm, degrees, coverage).expanded,
     degrees,
     count,
     gaugeId: gauge.id,
@@ -86,17 +90,12 @@ function finest(
 }
 
 function repeatability(
-  values: readonly number[],
-  meanPm: number,
+  offPm: readonly number[],
   pool: Pool | undefined,
 ): { sdPm: number; degrees: number; from: Size['repeatability'] } | null {
-  if (values.length >= 3) {
-    const squares = values.reduce((sum, value) => sum + (value - meanPm) ** 2, 0);
-    const degrees = values.length - 1;
-    return { sdPm: Math.sqrt(squares / degrees), degrees, from: 'own spread' };
+  if (offPm.length >= 3) {
+    return { sdPm: standardDeviation(offPm), degrees: offPm.length - 1, from: 'own spread' };
   }
-  if (pool !== undefined && pool.degrees > 0) {
-    return { sdPm: pool.sdPm, degrees: pool.degrees, from: 'gauge history' };
-  }
-  return null;
+  if (pool === undefined) return null;
+  return { sdPm: pool.sdPm, degrees: pool.degrees, from: 'gauge history' };
 }

@@ -1,7 +1,7 @@
+import { targetFromPartner } from '@/lib/maths/fit/target-from-partner';
 import type { Fit } from '@/lib/schema/fit';
 import type { FitPiece } from './fit-view';
 import type { GoverningSize } from './governing-size';
-import { guardFactor } from './verdict';
 
 /** What to make a piece to, from its partner's measured size. Sizes in pm. */
 export type Target = {
@@ -12,7 +12,7 @@ export type Target = {
   targetPm: number;
   /** The fit's own limits about this partner. */
   limits: { lowerPm: number; upperPm: number };
-  /** Working limits: those limits less the guard of both sizes; `noSmallerPm` > `noLargerPm` means no room. */
+  /** Working limits: those limits less the guard of both sizes. */
   noLargerPm: number;
   noSmallerPm: number;
   /** False where the doubt of the two sizes eats the whole band: the gauges cannot prove this fit. */
@@ -24,9 +24,8 @@ export type Target = {
 };
 
 /**
- * Target of an external piece from its measured internal partner: partner - aim, kept between
- * partner - max + g and partner - min - g, with g = 1.65 hypot(u of the partner, u of the piece)
- * (ISO 14253-1). Where the piece has no size yet it is taken to be known as well as its partner.
+ * Target of an external piece from its measured internal partner (`targetFromPartner`). Where the piece has
+ * no size yet it is taken to be known as well as its partner.
  */
 export function targetFor(
   external: FitPiece,
@@ -34,24 +33,23 @@ export function targetFor(
   fit: Pick<Fit, 'minPm' | 'maxPm' | 'aimPm'>,
 ): Target {
   const partnerSize = partner.size!;
-  const standardPm = external.size?.standardPm ?? partnerSize.standardPm;
-  const guardPm = guardFactor * Math.hypot(partnerSize.standardPm, standardPm);
-  const lowerPm = partnerSize.valuePm - fit.maxPm;
-  const upperPm = partnerSize.valuePm - fit.minPm;
-  const noLargerPm = Math.floor(upperPm - guardPm);
-  const noSmallerPm = Math.ceil(lowerPm + guardPm);
-  const targetPm = partnerSize.valuePm - fit.aimPm;
+  const said = targetFromPartner({
+    make: 'external',
+    partner: { sizePm: partnerSize.valuePm, uPm: partnerSize.standardPm },
+    uMadePm: external.size?.standardPm ?? partnerSize.standardPm,
+    fit,
+  });
   const nowPm = external.size?.valuePm ?? null;
   return {
     pieceId: external.piece.id,
     partnerId: partner.piece.id,
     partnerSize,
-    targetPm,
-    limits: { lowerPm, upperPm },
-    noLargerPm,
-    noSmallerPm,
-    provable: noSmallerPm <= noLargerPm,
+    targetPm: said.aimPm,
+    limits: { lowerPm: said.lowerPm, upperPm: said.upperPm },
+    noLargerPm: said.upperPm - said.guardPm,
+    noSmallerPm: said.lowerPm + said.guardPm,
+    provable: said.working.kind === 'band',
     nowPm,
-    leftPm: nowPm === null ? null : nowPm - targetPm,
+    leftPm: nowPm === null ? null : nowPm - said.aimPm,
   };
 }

@@ -1,3 +1,5 @@
+import { guardPicometres } from '@/lib/maths/fit/guard-picometres';
+import { verdictOf as judge } from '@/lib/maths/fit/verdict-of';
 import type { FeatureKind } from '@/lib/schema/feature';
 
 /** Sizes between which a feature must be, pm; null where that side is open. */
@@ -18,14 +20,12 @@ export type Verdict = {
   limitPm: number | null;
 };
 
-/** One-sided 95 % quantile of the normal distribution, as ISO 14253-1 guards with and look.md draws. */
+/** What a standard uncertainty is multiplied by for the guard that is drawn and decided with (ISO 14253-1). */
 export const guardFactor = 1.65;
 
 /**
- * The decision of ISO 14253-1 on a size: inside, outside, or not known well enough to say.
- *
- * Guard g = 1.65 u on both sides of each limit. Null where the feature has no limit at all. Comparisons
- * are of whole picometres with g; a size exactly on L + g is inside.
+ * The decision of ISO 14253-1 on a size, with what a workshop adds: out on the side where metal can still
+ * come off is `to cut`. Null where the feature has no limit at all, or limits that contradict each other.
  */
 export function verdictOf(
   size: { valuePm: number; standardPm: number },
@@ -34,25 +34,19 @@ export function verdictOf(
 ): Verdict | null {
   const { lowerPm, upperPm } = limits;
   if (lowerPm === null && upperPm === null) return null;
-  const guardPm = guardFactor * size.standardPm;
-  const overTopPm = upperPm === null ? -Infinity : size.valuePm - upperPm;
-  const underBottomPm = lowerPm === null ? -Infinity : lowerPm - size.valuePm;
-  const side = overTopPm >= underBottomPm ? 'top' : 'bottom';
+  if (lowerPm !== null && upperPm !== null && lowerPm >= upperPm) return null;
+  const said = judge(
+    size.valuePm,
+    { ...(lowerPm === null ? {} : { lowerPm }), ...(upperPm === null ? {} : { upperPm }) },
+    guardPicometres([size.standardPm]),
+  );
+  if (said.kind === 'inside') return { state: 'inside', side: null, beyondPm: 0, limitPm: null };
+  const side = said.side === 'top' || said.side === 'large' ? 'top' : 'bottom';
   const limitPm = side === 'top' ? upperPm : lowerPm;
-  const beyondPm = Math.max(overTopPm, underBottomPm);
-
-  if (beyondPm > guardPm) {
-    const state = metalLeftSide(kind) === side ? 'to cut' : 'out';
-    return { state, side, beyondPm, limitPm };
-  }
-  if (beyondPm > -guardPm) {
-    return { state: 'unsure', side, beyondPm: Math.max(0, beyondPm), limitPm };
-  }
-  const bandPm = lowerPm !== null && upperPm !== null ? upperPm - lowerPm : null;
-  if (bandPm !== null && -beyondPm < bandPm / 8) {
-    return { state: 'near', side, beyondPm: 0, limitPm };
-  }
-  return { state: 'inside', side: null, beyondPm: 0, limitPm: null };
+  const pastPm = side === 'top' ? size.valuePm - upperPm! : lowerPm! - size.valuePm;
+  const beyondPm = Math.max(0, pastPm);
+  const isStock = said.kind === 'out' && metalLeftSide(kind) === side;
+  return { state: isStock ? 'to cut' : said.kind, side, beyondPm, limitPm };
 }
 
 /** The side on which a feature is while metal can still come off it: a shaft is large, a bore small. */

@@ -94,6 +94,14 @@ describe('entryCell', () => {
     );
   });
 
+  it('judges by the doubt of the partner as well', () => {
+    const fresh = reading({ valuePm: 17_998 * um });
+    const alone = entryCell(cell, [fresh], feature.kind, view.cells);
+    expect(alone.verdict?.state).toBe('inside');
+    const beside = entryCell(cell, [fresh], feature.kind, view.cells, 5 * um);
+    expect(beside.verdict?.state).toBe('unsure');
+  });
+
   it('does not add a reading twice', () => {
     const fresh = reading({ valuePm: 17_998 * um });
     expect(withFresh(fresh, fresh).readings).toHaveLength(cell.readings.length + 1);

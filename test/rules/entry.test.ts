@@ -193,6 +193,8 @@ describe('entryOrder', () => {
   it('steps over what it is told to pass, and ends at the ends of the job', () => {
     const pass = ({ featureId }: { featureId: string }) => featureId !== featureOf('4');
     expect(namesOf(entryOrder(view.parts, 'all of a piece', P5, 1, pass))).toEqual(['P6', '4']);
+    const W1 = { pieceId: pieceOf('W1'), featureId: featureOf('9') };
+    expect(namesOf(entryOrder(view.parts, 'all of a piece', W1, -1, pass))).toEqual(['P8', '4']);
     const L1 = { pieceId: pieceOf('L1'), featureId: featureOf('1') };
     expect(entryOrder(view.parts, 'all of a piece', L1, -1)).toBeNull();
     expect(
@@ -271,10 +273,12 @@ describe('isGaugeTab', () => {
   });
 
   it('lets a person out: after a pause, after one figure, or typed by hand', () => {
-    expect(isGaugeTab(typed(20), 1000 + 5 * 20 + 300)).toBe(false);
+    expect(isGaugeTab(typed(20), 1000 + 5 * 20 + 201)).toBe(false);
     expect(isGaugeTab(typed(20, 2), 1040)).toBe(false);
     expect(isGaugeTab(typed(240), 1000 + 6 * 240)).toBe(false);
     expect(isGaugeTab(noBurst, 1000)).toBe(false);
+    const lagged = withCharacter(withCharacter(typed(20, 4), 1500), 1520);
+    expect(isGaugeTab(lagged, 1540)).toBe(false);
   });
 });
 
@@ -438,8 +442,8 @@ describe('entryForm', () => {
 
   it('leaves a struck reading out, and says nothing of what is not round', () => {
     const struck = standing(
-      [readingOf(1, { valuePm: 19 * mm }), readingOf(2), readingOf(3, { direction: 'B' })],
-      [correctionOf(1, { kind: 'void' })],
+      [readingOf(1), readingOf(2, { direction: 'B' }), readingOf(3, { valuePm: 19 * mm })],
+      [correctionOf(3, { kind: 'void' })],
     );
     const size = { ...L8.size!, gaugeId: 'mic' };
     const map = { kind: 'bore', stations: ['middle'], directions: ['A', 'B'] } as const;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { slipOf } from '@/lib/rules/slip';
+import { expectedReading } from '@/lib/rules/slips/expected-reading';
 import type { SlipFacts } from '@/lib/rules/slips/slip-facts';
 import { parseLength } from '@/lib/units/parse-length';
 import { mm, um } from './make';
@@ -228,5 +229,60 @@ describe('slipOf, by the range of the gauge', () => {
 
   it('prefers a slip that explains it', () => {
     expect(slip('35.998', piston)).toMatchObject({ kind: 'half or double', stopsAtPm: 25 * mm });
+  });
+});
+
+describe('expectedReading', () => {
+  const step = { resolutionPm: um };
+
+  it('is the stretch of the other readings, calm for five s or four steps about it', () => {
+    expect(expectedReading(step, piston)).toEqual({
+      from: 'readings',
+      lowPm: 17_998 * um,
+      highPm: 17_999 * um,
+      calmLowPm: 17_994 * um,
+      calmHighPm: 18_003 * um,
+      tolerancePm: 2 * um,
+    });
+    expect(expectedReading(step, { ...piston, repeatPm: 2 * um })).toMatchObject({
+      calmHighPm: 18_009 * um,
+      tolerancePm: 6 * um,
+    });
+  });
+
+  it('takes half the stated uncertainty for s where the gauge has no history, and the coarser step', () => {
+    const stated = { ...piston.gauge, uncertaintyPm: 4 * um };
+    expect(expectedReading(step, { ...piston, repeatPm: null, gauge: stated })).toMatchObject({
+      calmHighPm: 18_009 * um,
+    });
+    expect(expectedReading({ resolutionPm: 10 * um }, piston)?.tolerancePm).toBe(20 * um);
+  });
+
+  it('of a first reading is between the limits, calm where stock may stand', () => {
+    expect(expectedReading(step, first)).toMatchObject({
+      from: 'limits',
+      lowPm: 17_996 * um,
+      highPm: 18 * mm,
+      calmLowPm: 17_992 * um,
+      calmHighPm: 28_804 * um,
+    });
+    expect(expectedReading(step, liner)).toMatchObject({
+      calmLowPm: 7_196 * um,
+      calmHighPm: 18_022 * um,
+    });
+  });
+
+  it('is a fiftieth of the nominal either way where the drawing leaves it open, and 0.2 mm at least', () => {
+    const open = { ...first, limits: { lowerPm: null, upperPm: null } };
+    expect(expectedReading(step, open)).toMatchObject({ from: 'nominal', lowPm: 17_640 * um });
+    expect(expectedReading(step, { ...open, nominalPm: 2 * mm })).toMatchObject({
+      lowPm: 1_800 * um,
+    });
+  });
+
+  it('is nothing of roundness, run-out and straightness before another reading', () => {
+    for (const kind of ['roundness', 'run-out', 'straightness'] as const) {
+      expect(expectedReading(step, { ...first, kind })).toBeNull();
+    }
   });
 });

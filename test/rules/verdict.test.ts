@@ -11,8 +11,8 @@ const exact = (microns: number) => ({ ...at(microns), standardPm: 0 });
 describe('verdictOf', () => {
   it.each<[string, ReturnType<typeof at>, Verdict['state'], Verdict['side'], number]>([
     ['in the middle', at(8), 'inside', null, 0],
-    ['an eighth of the band from the top, clear of the guard', at(14), 'inside', null, 0],
-    ['just inside the eighth', at(14.1), 'near', 'top', 0],
+    ['more than an eighth of the band from the top', at(13.9), 'inside', null, 0],
+    ['an eighth of the band from the top', at(14), 'near', 'top', 0],
     ['exactly at the guard line', at(16 - 1.65), 'near', 'top', 0],
     ['just over the guard line', at(16 - 1.649), 'unsure', 'top', 0],
     ['on the limit', at(16), 'unsure', 'top', 0],
