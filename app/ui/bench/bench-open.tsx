@@ -1,108 +1,58 @@
 'use client';
 
-import { useRouter } from 'next/navigation';
-import { useEffect, useState } from 'react';
-import { entryStep } from '@/lib/rules/entry-step';
-import type { Place } from '@/lib/rules/entry-plan';
-import { isSamePlace } from '@/lib/rules/entry-plan';
-import type { KeptFacts } from '@/lib/text/bench-head';
+import { useState } from 'react';
 import { useJob } from '../job/job-provider';
-import { jobIndex } from '../primitives/sheet-head';
+import { BenchDesk } from './bench-desk';
 import { BenchHead } from './bench-head';
 import { BenchMap } from './bench-map';
 import { BenchNotes } from './bench-notes';
+import { BenchOver, type Over } from './bench-over';
 import { BenchStrip } from './bench-strip';
 import styles from './bench.module.css';
-import { ChooseDialog } from './choose-dialog';
-import { EntryLine } from './entry-line';
-import { GaugeList } from './gauge-list';
-import { KeysDialog } from './keys-dialog';
-import { Keypad } from './keypad';
 import { ReadingBlock } from './reading-block';
-import { ReadingDialog } from './reading-dialog';
-import { heldQuestion, SlipPanel } from './slip-panel';
+import { heldQuestion } from './slip-panel';
 import { SoFar } from './so-far';
 import { TargetNote } from './target-note';
-import { TrayDialog } from './tray-dialog';
+import { useActs } from './use-acts';
+import { useAltSheets } from './use-alt-sheets';
 import type { Bench } from './use-bench';
 import { useCut } from './use-cut';
-import { useDeviceWord } from './use-device-word';
 import { useEntry } from './use-entry';
-import { plainCorrection } from './use-fresh';
+import { useKeptFacts } from './use-kept-facts';
 import { useMedia } from './use-media';
 import { useMemory } from './use-memory';
 import { usePerson } from './use-person';
+import { useTitle } from './use-title';
 import { useWakeLock } from './use-wake-lock';
 
+/** Keys and map closer together. */
+const low = '(max-width: 767px) and (max-height: 811px)';
 /** No room for the large strip: a small phone, or one lying down. */
 const flat =
   '(max-width: 767px) and (max-height: 759px), (min-width: 600px) and (max-height: 559px)';
-
-/** What lies over the bench. */
-type Over =
-  | { kind: 'choose' }
-  | { kind: 'keys' }
-  | { kind: 'tray' }
-  | { kind: 'reading'; place: Place; mistypedId?: string };
 
 /** The bench with a piece on it. */
 export function BenchOpen({ bench: known }: { bench: Bench }) {
   const { outbox } = useJob();
   const person = usePerson();
   const bench = { ...known, chosen: { ...known.chosen, personId: person.id } };
-  const { piece, feature, cell, last, held, fresh, where, gauge } = bench;
+  const { piece, feature, cell, last, held, fresh } = bench;
   const [over, setOver] = useState<Over | null>(null);
   const [keys] = useMemory('keys');
-  const [soft] = useMemory('soft-keyboard');
-  const isLow = useMedia('(max-width: 767px) and (max-height: 811px)');
+  const isLow = useMedia(low);
   const isFlat = useMedia(flat);
   const cut = useCut(bench);
+  const { acts, correct, voidLast, pick, isToMake, canCut } = useActs(bench, cut, setOver);
+  const entry = useEntry(bench, acts, keys !== 'off');
   useWakeLock();
   useTitle(`${piece.mark} ${feature.name.toLowerCase()}`);
   useAltSheets(bench.view.sheet.job.id);
+  const kept = useKeptFacts(bench);
 
-  const correct = (kind: 'void' | 'restore' | 'count', readingId: string, reason = '') =>
-    fresh.correction({ ...plainCorrection, kind, readingId, reason, personId: person.id });
-  const voidLast = () => {
-    if (last !== null) correct(last.state === 'struck' ? 'restore' : 'void', last.id);
-  };
-  const goBeside = (by: 1 | -1) => {
-    const beside = where.beside(by);
-    if (beside !== null) where.goTo(beside);
-  };
-  const isToMake = (bench.partner?.target ?? null) !== null || cell.verdict?.state === 'to cut';
-  const canCut = isToMake && cell.readings.length > 0 && held === null;
-  const entry = useEntry(
-    bench,
-    {
-      void: voidLast,
-      move(along, by) {
-        const place = entryStep(feature, bench.next ?? last, { along, by });
-        if (place !== null) bench.pick(place);
-        else if (along === 'plan') goBeside(by);
-      },
-      cell: goBeside,
-      springPass() {
-        if (canCut) void cut.note(true);
-      },
-      listKeys: () => setOver({ kind: 'keys' }),
-      closeLists: () => setOver(null),
-      noteCut: cut.note,
-    },
-    keys !== 'off',
-  );
+  const toEntry = () => entry.input.current?.focus({ preventScroll: true });
   const close = () => {
     setOver(null);
-    entry.input.current?.focus({ preventScroll: true });
-  };
-  const pick = (station: string, direction: string) => {
-    const place = { station, direction };
-    if (cell.readings.some((reading) => isSamePlace(reading, place))) {
-      setOver({ kind: 'reading', place });
-    } else {
-      bench.pick(place);
-      entry.input.current?.focus({ preventScroll: true });
-    }
+    toEntry();
   };
   const found = held === null ? null : bench.slipOfHeld(held);
   const question = held === null || found === null ? null : heldQuestion(bench, held, found);
@@ -118,7 +68,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
       </h1>
       <BenchHead
         bench={bench}
-        kept={useKeptFacts(bench)}
+        kept={kept}
         person={person.name}
         onChoose={() => setOver({ kind: 'choose' })}
       />
@@ -150,112 +100,35 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
         )}
       </div>
       <div className={styles.map}>
-        <BenchMap bench={bench} onPick={pick} low={isLow} />
-      </div>
-      <div className={styles.desk}>
-        <EntryLine
+        <BenchMap
           bench={bench}
-          entry={entry}
-          softKeyboard={soft === 'on'}
-          tucked={question !== null}
-          onChooseGauge={() => setOver({ kind: 'choose' })}
+          onPick={(station, direction) => {
+            if (!pick(station, direction)) toEntry();
+          }}
+          low={isLow}
         />
-        {isAsking ? (
-          <SlipPanel
-            key={held!.id}
-            question={question}
-            onAgain={() => {
-              correct('void', held!.id, 'measured again');
-              bench.pick({ station: held!.station, direction: held!.direction });
-              entry.input.current?.focus({ preventScroll: true });
-            }}
-            onRight={() => correct('count', held!.id)}
-            onSlip={() => correct('void', held!.id, 'a slip')}
-            onMistyped={() => setOver({ kind: 'reading', place: held!, mistypedId: held!.id })}
-          />
-        ) : gauge === null ? (
-          <div className={styles.gauges}>
-            <GaugeList
-              bench={bench}
-              onChosen={() => entry.input.current?.focus({ preventScroll: true })}
-            />
-          </div>
-        ) : (
-          <div className={styles.keypad}>
-            <Keypad decimal={bench.chosen.decimal} onKey={entry.press} low={isLow} fill />
-            <p className={styles.hint}>
-              A plugged-in gauge types here too. Enter logs, V voids the last, ? lists the keys.
-            </p>
-          </div>
-        )}
       </div>
-      {over?.kind === 'choose' ? (
-        <ChooseDialog
+      <BenchDesk
+        bench={bench}
+        entry={entry}
+        question={question}
+        isAsking={isAsking}
+        low={isLow}
+        onChooseGauge={() => setOver({ kind: 'choose' })}
+        onCorrect={correct}
+        onMistyped={() => {
+          if (held !== null) setOver({ kind: 'reading', place: held, mistypedId: held.id });
+        }}
+      />
+      {over === null ? null : (
+        <BenchOver
+          over={over}
           bench={bench}
           person={person}
           onClose={close}
           onListKeys={() => setOver({ kind: 'keys' })}
         />
-      ) : null}
-      {over?.kind === 'keys' ? <KeysDialog onClose={close} /> : null}
-      {over?.kind === 'tray' ? <TrayDialog tray={outbox.tray} onClose={close} /> : null}
-      {over?.kind === 'reading' ? (
-        <ReadingDialog
-          bench={bench}
-          place={over.place}
-          {...(over.mistypedId === undefined ? {} : { mistypedId: over.mistypedId })}
-          personId={person.id}
-          onClose={close}
-        />
-      ) : null}
+      )}
     </main>
   );
-}
-
-/** How far the last reading has come: the disk of this device, then the book. */
-function useKeptFacts({ fresh, last, plan }: Bench): KeptFacts {
-  const { pending, outbox } = useJob();
-  const device = useDeviceWord();
-  const isFresh = fresh.list.length > 0;
-  const reached = fresh.list.some(({ failure }) => failure !== null)
-    ? ('not kept' as const)
-    : isFresh
-      ? ('being kept' as const)
-      : last === null
-        ? null
-        : pending.has(last.id)
-          ? ('on this device' as const)
-          : ('in the book' as const);
-  return { reached, at: last?.deviceTime ?? null, unsent: outbox.unsent, held: plan.held, device };
-}
-
-function useTitle(title: string): void {
-  useEffect(() => {
-    const wanted = `${title} · Fitwright`;
-    const set = () => {
-      if (document.title !== wanted) document.title = wanted;
-    };
-    set();
-    // The title of the page itself may arrive after this one.
-    const observer = new MutationObserver(set);
-    observer.observe(document.head, { childList: true, subtree: true, characterData: true });
-    return () => observer.disconnect();
-  }, [title]);
-}
-
-/** Alt and a digit go to the sheet of that number; a digit alone belongs to the entry. */
-function useAltSheets(jobId: string): void {
-  const router = useRouter();
-  useEffect(() => {
-    const press = (event: KeyboardEvent) => {
-      if (!event.altKey || event.ctrlKey || event.metaKey) return;
-      const digit = /^(?:Digit|Numpad)(\d)$/.exec(event.code)?.[1];
-      const sheet = jobIndex(jobId).find(({ number }) => String(number) === digit);
-      if (sheet === undefined) return;
-      event.preventDefault();
-      router.push(sheet.href);
-    };
-    window.addEventListener('keydown', press);
-    return () => window.removeEventListener('keydown', press);
-  }, [jobId, router]);
 }

@@ -48,7 +48,7 @@ function spanAtOpening(data: StripData, nominalPm: number) {
 }
 
 /** What the strip draws of a bench. */
-export function stripData(bench: Bench): StripData {
+function stripData(bench: Bench): StripData {
   const { cell, chosen, partner, partnerStandardPm, last, resolutionPm } = bench;
   const { size, verdict, limits } = cell;
   const outer = partner?.side === 'external' ? partner : null;

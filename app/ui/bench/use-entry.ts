@@ -1,12 +1,13 @@
 'use client';
 
-import { useEffect, useEffectEvent, useRef, useState, type RefObject } from 'react';
+import { useRef, useState, type RefObject } from 'react';
 import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
-import { entryKey, type KeyRole } from '@/lib/rules/entry-key';
+import type { KeyRole } from '@/lib/rules/entry-key';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
 import type { Bench } from './use-bench';
 import { useCommit } from './use-commit';
+import { pressed, useKeys } from './use-keys';
 
 /** A figure that answers a question stands alone for this long; what comes faster is a gauge typing. */
 const aloneMs = 150;
@@ -50,8 +51,6 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const burst = useRef(noBurst);
   /** A text was put back: the next figure begins a new one, a correction mends it. */
   const replaces = useRef(false);
-  /** The last key had a name, so that the insertion it causes has been judged already. */
-  const named = useRef(false);
   const lone = useRef<{ figure: string; timer: number } | null>(null);
 
   const set = (text: string) => {
@@ -75,7 +74,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   };
   const { judge, goNext } = useCommit(bench, line, acts.noteCut);
 
-  const log = (atMs = performance.now()) => {
+  const log = (atMs: number) => {
     const text = input.current?.value ?? '';
     if (lone.current !== null || notice?.kind === 'question') return;
     burst.current = noBurst;
@@ -85,7 +84,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     else judge(text, atMs);
   };
 
-  const insert = (characters: string, atMs = performance.now()) => {
+  const insert = (characters: string, atMs: number) => {
     const at = input.current;
     if (at === null) return;
     const { selectionStart, selectionEnd, value } = at;
@@ -143,7 +142,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     if (notice?.kind !== 'question') return;
     if (lone.current !== null) {
       makeRoom();
-      insert(figure);
+      insert(figure, nowMs());
       return;
     }
     const { act } = notice.answers[index]!;
@@ -217,46 +216,12 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     shortcuts,
   });
 
-  const onKey = useEffectEvent((event: KeyboardEvent) => {
-    if (event.target !== input.current && isEditable(event.target)) return;
-    named.current = event.key !== 'Unidentified' && event.key !== 'Process';
-    const { key, ctrlKey: ctrl, altKey: alt, metaKey: meta, shiftKey: shift, repeat } = event;
-    const press = { key, ctrl, alt, meta, shift, repeat, composing: event.isComposing };
-    const role = entryKey(press, state());
-    if (role === null || !play(role, event.target, event.timeStamp)) return;
-    event.preventDefault();
-    event.stopPropagation();
-  });
-  useEffect(() => {
-    const listen = (event: KeyboardEvent) => onKey(event);
-    const released = () => {
-      named.current = false;
-    };
-    document.addEventListener('keydown', listen, { capture: true });
-    document.addEventListener('keyup', released, { capture: true });
-    return () => {
-      document.removeEventListener('keydown', listen, { capture: true });
-      document.removeEventListener('keyup', released, { capture: true });
-    };
-  }, []);
-
-  const beforeInput = (event: InputEvent) => {
-    const isNamed = named.current;
-    named.current = false;
-    if (isNamed || event.isComposing || event.inputType !== 'insertText') return;
-    const data = event.data ?? '';
-    if ([...data].length !== 1) return;
-    const press = { key: data, ctrl: false, alt: false, meta: false, shift: false, repeat: false };
-    const role = entryKey({ ...press, composing: false }, state());
-    if (role !== null && play(role, input.current, event.timeStamp)) {
-      event.preventDefault();
-    }
-  };
+  const { beforeInput } = useKeys(input, state, play);
 
   const press = (key: KeypadKey) => {
     switch (key) {
       case 'log':
-        log();
+        log(nowMs());
         return;
       case 'rub out':
         rubOut();
@@ -270,7 +235,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         const answered = answers[Number(key) - 1];
         if (answered !== undefined) return answered.act();
         makeRoom();
-        insert(key);
+        insert(key, nowMs());
       }
     }
   };
@@ -282,7 +247,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     dismiss: () => setNotice(null),
     changed,
     beforeInput,
-    log: () => log(),
+    log: () => log(nowMs()),
     press,
   };
 }
@@ -293,11 +258,6 @@ function withSign(text: string): string {
   return /^[-\u2212]/.test(text) ? text.slice(1) : `+${text}`;
 }
 
-/** What acts by itself when Enter or Space is pressed on it, or when an arrow is. */
-const pressed = 'button, a[href], summary, [role="radio"], input[type="radio"]';
-
-function isEditable(target: EventTarget | null): boolean {
-  if (!(target instanceof HTMLElement)) return false;
-  if (target instanceof HTMLInputElement) return !/^(?:radio|checkbox|button)$/.test(target.type);
-  return target.isContentEditable || /^(?:TEXTAREA|SELECT)$/.test(target.tagName);
+function nowMs(): number {
+  return performance.now();
 }

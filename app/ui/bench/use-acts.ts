@@ -1,0 +1,56 @@
+'use client';
+
+import { isSamePlace } from '@/lib/rules/entry-plan';
+import { entryStep } from '@/lib/rules/entry-step';
+import type { Over } from './bench-over';
+import type { Bench } from './use-bench';
+import type { useCut } from './use-cut';
+import type { BenchActs } from './use-entry';
+import { plainCorrection } from './use-fresh';
+
+/** What a key or a tap does on the bench besides typing. */
+export function useActs(
+  bench: Bench,
+  cut: ReturnType<typeof useCut>,
+  setOver: (over: Over | null) => void,
+) {
+  const { last, where, feature, cell, held, fresh, chosen } = bench;
+  const isToMake = (bench.partner?.target ?? null) !== null || cell.verdict?.state === 'to cut';
+  const canCut = isToMake && cell.readings.length > 0 && held === null;
+
+  const correct = (kind: 'void' | 'restore' | 'count', readingId: string, reason = '') => {
+    const { personId } = chosen;
+    fresh.correction({ ...plainCorrection, kind, readingId, reason, personId });
+  };
+  const voidLast = () => {
+    if (last !== null) correct(last.state === 'struck' ? 'restore' : 'void', last.id);
+  };
+  const goBeside = (by: 1 | -1) => {
+    const beside = where.beside(by);
+    if (beside !== null) where.goTo(beside);
+  };
+  const acts: BenchActs = {
+    void: voidLast,
+    move(along, by) {
+      const place = entryStep(feature, bench.next ?? last, { along, by });
+      if (place !== null) bench.pick(place);
+      else if (along === 'plan') goBeside(by);
+    },
+    cell: goBeside,
+    springPass() {
+      if (canCut) void cut.note(true);
+    },
+    listKeys: () => setOver({ kind: 'keys' }),
+    closeLists: () => setOver(null),
+    noteCut: cut.note,
+  };
+  /** A place that was read shows what can be said of it; a free one is where the next reading goes. */
+  const pick = (station: string, direction: string): boolean => {
+    const place = { station, direction };
+    const isRead = cell.readings.some((reading) => isSamePlace(reading, place));
+    if (isRead) setOver({ kind: 'reading', place });
+    else bench.pick(place);
+    return isRead;
+  };
+  return { acts, correct, voidLast, pick, isToMake, canCut };
+}
