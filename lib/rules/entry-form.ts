@@ -12,7 +12,7 @@ export type EntryForm = {
   findings: (FormFinding & { amountPm: number })[];
 };
 
-/** Three standard uncertainties of a reading: less is not told [formulas-30]. */
+/** Three standard uncertainties of a reading: less is not told. Common practice, no source. */
 const toldFrom = 3;
 
 /**

@@ -36,7 +36,8 @@ const farResolutions = 50;
  * is stock, not a slip, and a size that is only out is not doubted for a swap of figures that would put
  * it right. Nothing is ever mended here: the answer is a question.
  *
- * Source: [formulas-32]. Cost: some seventy readings of a short text at most.
+ * The fingerprints and thresholds are common practice, no source; a thimble turns 0.5 mm or 0.025 in, a
+ * sleeve line is 1 mm or 0.1 in. Cost: some seventy readings of a short text at most.
  *
  * @example
  * slipOf({ text: '18.498', valuePm: 18_498_000_000, resolutionPm: 1_000_000 }, facts)

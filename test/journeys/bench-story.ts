@@ -128,7 +128,10 @@ export async function gauge(
     timestamp += delayMs / 1000;
     await new Promise((done) => setTimeout(done, delayMs));
   };
-  for (const character of text) await press(character, character.charCodeAt(0), character);
+  const codes: Record<string, number> = { '.': 190, ',': 188 };
+  for (const character of text) {
+    await press(character, codes[character] ?? character.charCodeAt(0), character);
+  }
   await press(end, end === 'Enter' ? 13 : 9, end === 'Enter' ? '\r' : '');
   await keys.detach();
 }

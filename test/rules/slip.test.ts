@@ -5,8 +5,8 @@ import type { SlipFacts } from '@/lib/rules/slips/slip-facts';
 import { parseLength } from '@/lib/units/parse-length';
 import { mm, um } from './make';
 
-// Fingerprints, thresholds and their order: FORMULAS.md section 32 (max(5 s, 4 resolutions) to doubt,
-// max(3 s, 2 resolutions) to name). Thimble pitch 0.5 mm and 0.025 in, sleeve line 1 mm and 0.1 in: same place.
+// Common practice, no source: doubted from max(5 s, 4 resolutions), named within max(3 s, 2 resolutions);
+// a thimble turns 0.5 mm or 0.025 in, a line of the sleeve is 1 mm or 0.1 in.
 const inch = 25_400_000_000;
 
 /** A piston like P5 of the example: open limits from its liner, four readings about 17.999. */

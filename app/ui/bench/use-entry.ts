@@ -49,6 +49,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const [notice, setNotice] = useState<Notice | null>(null);
   const before = useRef('');
   const burst = useRef(noBurst);
+  /** When the key went down that is about to change the line: its own time, however busy the page is. */
+  const keyAtMs = useRef<number | null>(null);
   /** A text was put back: the next figure begins a new one, a correction mends it. */
   const replaces = useRef(false);
   const lone = useRef<{ figure: string; timer: number } | null>(null);
@@ -100,8 +102,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const text = input.current?.value ?? '';
     burst.current =
       text.length > before.current.length
-        ? withCharacter(text.length === 1 ? noBurst : burst.current, atMs)
+        ? withCharacter(text.length === 1 ? noBurst : burst.current, keyAtMs.current ?? atMs)
         : noBurst;
+    keyAtMs.current = null;
     if (text === '') replaces.current = false;
     before.current = text;
     if (notice?.kind === 'error' || notice?.kind === 'repeat') setNotice(null);
@@ -164,7 +167,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       case 'type':
         if (isPressed && role.character === ' ') return false;
         makeRoom();
-        if (isHere) return false;
+        if (isHere) {
+          keyAtMs.current = atMs;
+          return false;
+        }
         input.current?.focus();
         insert(role.character, atMs);
         return true;

@@ -27,7 +27,7 @@ const stockShare = 0.6;
  * From other readings: the stretch from their smallest to their largest, so that form is no slip. From
  * limits: between them, and beyond on the side where metal can still come off (as far as the size
  * before the cut). Doubted from max(5 s, 4 resolutions) outside it, s being the gauge's history, else
- * half its stated uncertainty, else nothing. Source: [formulas-32].
+ * half its stated uncertainty, else nothing. Common practice, no source.
  *
  * Null for roundness, run-out and straightness without other readings: nothing predicts those.
  */
