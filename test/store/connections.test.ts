@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Libsql from 'libsql';
 import { afterAll, describe, expect, it } from 'vitest';
 import { closeStore, store } from '@/lib/store/client';
 import { findThings } from '@/lib/store/find-things';
@@ -70,6 +71,21 @@ describe('the connections', () => {
     expect(Date.now() - begun).toBeLessThan(sqliteSettings.busy_timeout);
   });
 });
+
+if (onSqlite) {
+  describe('a transaction', () => {
+    it('has the write lock from its first moment, before it has looked at anything', async () => {
+      const other = new Libsql(process.env['DATABASE_URL']!.slice('file:'.length));
+      const write = () =>
+        other.exec(`INSERT INTO "Person" VALUES ('${uuidv7()}', 1, '', NULL, 'x')`);
+      await transact(async () => {
+        expect(write).toThrow('locked');
+      });
+      expect(write).not.toThrow();
+      other.close();
+    });
+  });
+}
 
 describe('a SQLite pool', () => {
   const folder = mkdtempSync(join(tmpdir(), 'fitwright-pool-'));

@@ -1,7 +1,7 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Change } from '@/lib/schema/change';
-import { closeStore } from '@/lib/store/client';
+import { closeStore, store } from '@/lib/store/client';
 import { followChanges } from '@/lib/store/follow-changes';
 import { lastSeq } from '@/lib/store/last-seq';
 import { makeThing } from '@/lib/store/make-thing';
@@ -36,12 +36,38 @@ describe('followChanges', () => {
   });
 
   it('does not wait for its own rhythm to give what this process keeps', async () => {
+    const job = await aJob();
     const { stop, until, seen } = await follow();
-    await wait(20);
-    await makeThing('person', person('now'), who);
-    await until(1, 100);
-    expect(seen).toHaveLength(1);
+    const begun = Date.now();
+    for (let i = 1; i <= 8; i += 1) {
+      await keepReadings({ deviceId: who.deviceId, entries: [job.reading()] });
+      await until(2 * i - 1);
+      await makeThing('person', person('now'), who);
+      await until(2 * i);
+    }
+    expect(seen).toHaveLength(16);
+    // Each is kept right after a look at the log: left to the rhythm alone, the sixteen took 2.4 s.
+    expect(Date.now() - begun).toBeLessThan(1600);
     stop();
+  });
+
+  it('gives once what it finds in the log before the feed comes to tell of it', async () => {
+    const others = await follow();
+    const after = await lastSeq();
+    const { write } = await store();
+    const id = uuidv7();
+    await write(
+      `INSERT INTO "ChangeLog" ("at", "deviceId", "thing", "thingId", "act", "after")
+       VALUES ('2026-11-25T08:00:00.000Z', 'past the store', 'person', $1, 'made', '{}')`,
+      [id],
+    );
+    const { until, seen, stop } = await follow({ after });
+    await until(1);
+    await others.until(1);
+    await wait(50);
+    expect(seen.map(({ thingId }) => thingId)).toEqual([id]);
+    stop();
+    others.stop();
   });
 
   it('gives first what came after the number asked for, then what comes, each once', async () => {
@@ -96,15 +122,19 @@ describe('followChanges', () => {
     const job = await aJob();
     const seen: number[] = [];
     let most = 0;
+    let goOn = () => {};
+    const allKept = new Promise<void>((resolve) => (goOn = resolve));
     const stop = await followChanges({}, async (changes) => {
       most = Math.max(most, changes.length);
-      await wait(30);
+      await allKept;
       seen.push(...changes.map(({ seq }) => seq));
     });
     for (let i = 0; i < 14; i += 1) {
       const entries = Array.from({ length: 100 }, () => job.reading());
       await keepReadings({ deviceId: who.deviceId, entries });
     }
+    await wait(300);
+    goOn();
     const end = Date.now() + 10_000;
     while (seen.length < 1400 && Date.now() < end) await wait(20);
     stop();

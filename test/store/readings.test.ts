@@ -54,6 +54,13 @@ describe('keepReadings', () => {
     expect(await countOf(reading.id)).toBe(1);
   });
 
+  it('refuses what stands twice in one batch with two contents, and keeps the first', async () => {
+    const reading = job.reading();
+    const outcomes = await keep(reading, { ...reading, text: '18.004' });
+    expect(outcomes.map(stateOf)).toEqual(['kept', 'refused']);
+    expect(outcomes[1]).toMatchObject({ code: 'reading/other-content', at: 'id' });
+  });
+
   it.each([
     ['text', { text: '18.004' }],
     ['value', { valuePm: 18_004_000_000 }],

@@ -267,6 +267,21 @@ describe('changeThing', () => {
     expect(await counting()).toEqual(['L1', 'L3', 'L4', 'L5']);
   });
 
+  it('passes over a mark that a piece was given by hand', async () => {
+    const { jobId, liner, liners } = await aJob(2);
+    await changeThing('piece', liners[0]!.id, { version: 1, mark: 'L3' }, who);
+    await changeThing('part', liner.id, { version: 1, quantity: 4 }, who);
+    const pieces = (await findThings('piece', { jobId })).filter(
+      ({ partId }) => partId === liner.id,
+    );
+    expect(pieces.map(({ ordinal, mark }) => [ordinal, mark])).toEqual([
+      [1, 'L3'],
+      [2, 'L2'],
+      [4, 'L4'],
+      [5, 'L5'],
+    ]);
+  });
+
   it('gives a final pair its two pieces to itself, within its fit, until it is undone', async () => {
     const own = await aJob();
     const fresh = (internal: number, external: number, state: Row<'pair'>['state'] = 'final') => ({
@@ -289,5 +304,23 @@ describe('changeThing', () => {
     expect((await makeThing('pair', fresh(0, 0), who)).state).toBe('made');
     const again = await changeThing('pair', first.id, { version: 2, state: 'final' }, who);
     expect(again).toMatchObject(taken);
+  });
+
+  it('lets a pair that is struck out hold nothing', async () => {
+    const own = await aJob();
+    const fresh = () => ({
+      ...pair(),
+      id: uuidv7(),
+      jobId: own.jobId,
+      fitId: own.fit.id,
+      internalPieceId: own.liners[0]!.id,
+      externalPieceId: own.plungers[0]!.id,
+    });
+    const first = fresh();
+    await makeThing('pair', first, who);
+    await changeThing('pair', first.id, { version: 1, struck: true }, who);
+    expect((await makeThing('pair', fresh(), who)).state).toBe('made');
+    const back = await changeThing('pair', first.id, { version: 2, struck: false }, who);
+    expect(back).toMatchObject({ state: 'refused', code: 'piece-taken' });
   });
 });

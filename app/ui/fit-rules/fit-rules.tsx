@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { fitRulesSentence } from '@/lib/text/fit-rules-words';
+import { roundedShape } from '../strip/rounded-shape';
 import type { Shape } from '../strip/shape';
 import type { FitRole } from './fit-role';
 import type { FitRulesData } from './fit-rules-data';
@@ -39,7 +40,7 @@ export function FitRules({ data, width, ...options }: Props) {
           <line className={styles.hatch} x1={4} y1={0} x2={4} y2={8} />
         </pattern>
       </defs>
-      {shapes.map((shape, index) => (
+      {shapes.map(roundedShape).map((shape, index) => (
         // oxlint-disable-next-line react/no-array-index-key -- drawn anew as a whole
         <Drawn key={index} shape={shape} zone={`url(#${id}zone)`} />
       ))}

@@ -16,6 +16,9 @@ type Props = {
   firstWidth?: number;
 };
 
+/** Narrower than this, the box is not on the screen: there is nothing to draw in it. */
+const leastWidthPx = 24;
+
 /** A size strip that fills its box. */
 export function FittedStrip({ data, name, size, firstWidth = 328 }: Props) {
   const box = useRef<HTMLDivElement>(null);
@@ -24,12 +27,14 @@ export function FittedStrip({ data, name, size, firstWidth = 328 }: Props) {
   const isLarge = form === 'large-tablet' || form === 'large-phone';
   return (
     <div ref={box} className={styles.fitted}>
-      <SizeStrip
-        data={data}
-        size={form}
-        width={isLarge ? Math.max(width, largeLeastWidthPx) : width}
-        name={name}
-      />
+      {width >= leastWidthPx && (
+        <SizeStrip
+          data={data}
+          size={form}
+          width={isLarge ? Math.max(width, largeLeastWidthPx) : width}
+          name={name}
+        />
+      )}
     </div>
   );
 }

@@ -4,6 +4,7 @@ import type { StripData } from './strip-data';
 import { stripLayout } from './strip-layout';
 import { largeMetrics, type StripSizeName } from './strip-metrics';
 import type { StripRole } from './strip-role';
+import { roundedShape } from './rounded-shape';
 import type { Shape } from './shape';
 import styles from './strip.module.css';
 
@@ -35,7 +36,7 @@ export function SizeStrip({ data, size, width, name, decorative = false }: Props
         : { role: 'img', 'aria-label': stripSentence(name, data) })}
     >
       <Hatches id={id} />
-      {keyed(shapes).map(({ key, shape }) => (
+      {keyed(shapes.map(roundedShape)).map(({ key, shape }) => (
         <Drawn key={key} shape={shape} id={id} />
       ))}
     </svg>

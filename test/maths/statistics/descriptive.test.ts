@@ -39,6 +39,70 @@ describe('mean, variance and standard deviation', () => {
     }
   });
 
+  it('come out the same for many values as by exact sums, whatever their order and offset', () => {
+    // Whole numbers k, 0 to 19999, times 2^-20 and moved by an offset: exact as doubles, so mean and
+    // variance follow from the sums of k and k^2. Two roundings of each are allowed, and for the
+    // variance those of 20000 squares, which part as the root of their number: 150 x 1.1e-16.
+    const n = 20_000;
+    const wantedVariance = (n * (n + 1)) / 12 / 2 ** 40;
+    const orders: Record<string, (i: number) => number> = {
+      rising: (i) => i,
+      dealt: (i) => (i * 7919) % n,
+      'the largest where none is picked': (i) => (i % 78 === 39 ? 0 : i),
+    };
+    for (const [name, at] of Object.entries(orders)) {
+      for (const offset of [0, 25, -1e6]) {
+        const values = Float64Array.from({ length: n }, (_, i) => offset + at(i) / 2 ** 20);
+        const sum = values.reduce((all, x) => all + Math.round((x - offset) * 2 ** 20), 0);
+        expectNear(mean(values), offset + sum / n / 2 ** 20, { rel: 2.3e-16, abs: 1e-18 });
+        if (name.startsWith('the')) continue;
+        expectNear(variance(values), wantedVariance, { rel: 1.7e-14 });
+      }
+    }
+  });
+
+  it('keep their digits where a few hundred of many values say nothing of the rest', () => {
+    // 20000 values, 256 evenly picked: all of them 0, the others 1e6 and 1e6 + 1 in turn, so the mean
+    // and the squares follow from three counts.
+    const n = 20_000;
+    const picked = new Set(
+      Array.from({ length: 256 }, (_, k) => Math.floor(((k + 0.5) * n) / 256)),
+    );
+    let [low, high] = [0, 0];
+    const values = Float64Array.from({ length: n }, (_, i) => {
+      if (picked.has(i)) return 0;
+      if (i % 2 === 0) {
+        low += 1;
+        return 1e6;
+      }
+      high += 1;
+      return 1e6 + 1;
+    });
+    const sum = low * 1e6 + high * (1e6 + 1);
+    expectNear(mean(values), sum / n, { rel: 2.3e-16 });
+    // (n sum x^2 - (sum x)^2)/(n (n - 1)) in whole numbers. Squares that are nearly alike round the
+    // same way again and again: at worst once for each of the 5000 additions of a strand.
+    const squares = BigInt(low) * 10n ** 12n + BigInt(high) * 1_000_001n ** 2n;
+    const wanted = Number(BigInt(n) * squares - BigInt(sum) ** 2n) / (n * (n - 1));
+    expectNear(variance(values), wanted, { rel: 5000 * 1.1e-16 });
+  });
+
+  it('stay exact for many values all alike', () => {
+    expect(standardDeviation(new Float64Array(20_000).fill(0.1))).toBe(0);
+    expect(mean(new Float64Array(20_000).fill(0.1))).toBe(0.1);
+  });
+
+  it('refuse among many values those that are no numbers, and say where', () => {
+    for (const odd of [NaN, Infinity, -Infinity]) {
+      for (const at of [0, 39, 19_999]) {
+        const values = new Float64Array(20_000).fill(1);
+        values[at] = odd;
+        expect(() => mean(values)).toThrow(`got ${odd} at index ${at}`);
+        expect(() => standardDeviation(values)).toThrow(`got ${odd} at index ${at}`);
+      }
+    }
+  });
+
   it('take typed arrays as well', () => {
     expect(mean(Float64Array.of(1, 2, 6))).toBe(3);
     expect(standardDeviation(Float64Array.of(2, 4))).toBeCloseTo(Math.SQRT2, 15);
