@@ -14,7 +14,7 @@ export type DefinedClass = ClassLimits & { text: string };
  * @throws {MathsInputError} `it-grade/size`
  *
  * @example
- * definedClasses('internal', 25).length; // 252
+ * definedClasses('internal', 25).length; // 238
  */
 export function definedClasses(side: ClassLimits['side'], nominalMm: number): DefinedClass[] {
   const numbers = gradeNames.slice(gradeNames.indexOf('IT4'), gradeNames.indexOf('IT13') + 1);

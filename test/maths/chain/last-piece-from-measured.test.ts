@@ -46,6 +46,16 @@ describe('lastPieceFromMeasured', () => {
     expect(found.working).toEqual({ kind: 'none', wanting: expect.closeTo(0.004, 10) });
   });
 
+  it('takes a closing link of one size', () => {
+    const known = [{ coefficient: 1, size: 10, U: 0 }];
+    const exact = { coefficient: 1, aim: 12, closing: { least: 12, most: 12 } };
+    expect(lastPieceFromMeasured(known, exact).working).toEqual({
+      kind: 'band',
+      least: 2,
+      most: 2,
+    });
+  });
+
   const last = { coefficient: 1, aim: 1, closing: { least: 0.9, most: 1.1 } };
   it.each([
     ['last-piece-from-measured/no-link', [], last],

@@ -38,6 +38,8 @@ describe('linearChain', () => {
     expect(gap.worst.most).toBeCloseTo(0.015, 12);
     // sqrt(9 + 1 + 25 + 1) = 6, by hand; shares 9, 1, 25 and 1 of 36.
     expect(gap.rssHalf).toBeCloseTo(0.006, 12);
+    expect(gap.rss.least).toBeCloseTo(-0.001, 12);
+    expect(gap.rss.most).toBeCloseTo(0.011, 12);
     expect(gap.sharePercent[2]).toBeCloseTo((100 * 25) / 36, 9);
   });
 

@@ -140,6 +140,27 @@ describe('classLimits', () => {
     expect(() => classLimits(text, sizeMm)).toThrow(expect.objectContaining({ code }));
   });
 
+  it('corrects P to grade 7 only, and K, M and N to grade 8', () => {
+    // ISO 286-1 at 25 mm: P base -22, delta 8 at grade 7; N base -15, delta 12 at grade 8.
+    expect(limits('P8', 25)).toEqual([-22, -55]);
+    expect(limits('N8', 25)).toEqual([-3, -36]);
+    expect(limits('M9', 25)).toEqual([-8, -60]);
+  });
+
+  it('uses up to 1 mm what the standard does not leave out there', () => {
+    expect(limits('N8', 1)).toEqual([-4, -18]);
+    expect(limits('C9', 1)).toEqual([85, 60]);
+    expect(limits('n9', 1)).toEqual([29, 4]);
+    expect(limits('a9', 1.01)).toEqual([-270, -295]);
+  });
+
+  it('ends where the standard ends', () => {
+    expect(limits('k16', 600)).toEqual([4400, 0]);
+    expect(limits('h5', 500)).toEqual([0, -27]);
+    expect(limits('u7', 3150)).toEqual([3410, 3200]);
+    expect(() => limits('d5', 500.1)).toThrow();
+  });
+
   it('knows the uncommon grades of common letters', () => {
     expect(limits('k3', 25)).toEqual([4, 0]);
     expect(limits('H18', 600)).toEqual([11000, 0]);

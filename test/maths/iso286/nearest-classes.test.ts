@@ -24,6 +24,12 @@ describe('nearestClasses', () => {
     const wanted = { side: 'external', nominalMm: 25, upperUm: -9, lowerUm: -24 } as const;
     const found = nearestClasses({ ...wanted, count: 300 });
     expect(found[0]).toEqual({ text: 'g6', upperUm: -7, lowerUm: -20, offUm: 4 });
+    // Of two as far off by the worse limit, the nearer by both together.
+    const sums = found.map((one) => Math.abs(one.upperUm + 9) + Math.abs(one.lowerUm + 24));
+    found.forEach((one, k) => {
+      const before = found[k - 1];
+      if (before?.offUm === one.offUm) expect(sums[k]).toBeGreaterThanOrEqual(sums[k - 1]!);
+    });
     expect(found.map((one) => one.offUm)).toEqual(
       found.map((one) => one.offUm).toSorted((a, b) => a - b),
     );

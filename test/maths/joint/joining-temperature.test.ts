@@ -32,6 +32,10 @@ describe('joiningTemperature', () => {
     expect(joiningTemperature(joint) / both).toBeCloseTo(1, 3);
   });
 
+  it('needs no heat where there is nothing to open', () => {
+    expect(joiningTemperature({ ...joint, interferenceMm: 0, gapMm: 0 })).toBe(20);
+  });
+
   it.each([
     { seatMm: 0 },
     { interferenceMm: -0.01 },

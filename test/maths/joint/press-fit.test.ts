@@ -79,6 +79,11 @@ describe('pressFit', () => {
     expect(pressFit(solid, 0.03).hubEquivalentMPa).toBeCloseTo(180.25, 9);
   });
 
+  it('lets the hub grow at its outside by its hoop strain there', () => {
+    // Outside there is no pressure: D sigma/E = 60 x 51.5 / 206000 = 0.015 by hand.
+    expect(pressFit(solid, 0.03).hubOutsideGrowsMm).toBeCloseTo(0.015, 12);
+  });
+
   it('grips by friction over the seat', () => {
     // pi x 30 x 35 x 77.25 x 0.12 = 30578.69 N; times 15 mm = 458.68 Nm.
     const { grip } = pressFit(solid, 0.03, { lengthMm: 35, friction: 0.12 });

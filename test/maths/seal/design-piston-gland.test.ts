@@ -20,6 +20,15 @@ describe('designPistonGland', () => {
     );
   });
 
+  it('takes no squeeze and a full groove as they are', () => {
+    const ring = { boreMm: 50, ringInsideMm: 43, ringSectionMm: 4 };
+    const made = designPistonGland({ ...ring, squeezePercent: 0, fillPercent: 100 });
+    expect(made.depthMm).toBe(4);
+    expect(made.grooveWidthMm).toBeCloseTo(Math.PI, 12);
+    const loose = designPistonGland({ ...ring, squeezePercent: 0, fillPercent: 0.5 });
+    expect(loose.grooveWidthMm).toBeCloseTo(200 * Math.PI, 9);
+  });
+
   it.each([
     ['design-piston-gland/wanted', { squeezePercent: 100 }],
     ['design-piston-gland/wanted', { squeezePercent: -1 }],

@@ -48,6 +48,16 @@ describe('pistonGlandRange', () => {
     expect(ends.fillPercent.most).toBeCloseTo((100 * Math.PI * 3.6 ** 2) / 4 / (2.9 * 4.7), 9);
   });
 
+  it('has no range where every size is known', () => {
+    const one = pistonGlandRange({
+      bore: range(50, 50),
+      grooveBottom: range(44, 44),
+      ringSection: range(4, 4),
+      grooveWidth: range(5, 5),
+    });
+    expect(one.squeezePercent).toEqual({ least: 25, most: 25 });
+  });
+
   it.each([
     ['piston-gland-range/range', { bore: range(50.04, 50) }],
     ['piston-gland-range/length', { ringSection: range(0, 3) }],

@@ -15,6 +15,10 @@ describe('softPacking', () => {
     expect(softPacking({ ...box, rings: 7 }).glandEntryLeftMm).toBe(-6);
   });
 
+  it('packs a single ring', () => {
+    expect(softPacking({ ...box, rings: 1 }).stackMm).toBe(6);
+  });
+
   it.each([
     ['soft-packing/length', { rodMm: 0 }],
     ['soft-packing/order', { boxBoreMm: 16 }],

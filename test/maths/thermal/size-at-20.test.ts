@@ -83,6 +83,32 @@ describe('sizeAt20', () => {
     );
   });
 
+  it('carries the doubt of the reading through the gauge as well', () => {
+    // By hand: (1 + 100e-6 x 100) / (1 + 0) x 0.001 = 0.00101.
+    const found = sizeAt20({
+      readingMm: 100,
+      uReadingMm: 0.001,
+      pieceExpansionPerC: steel,
+      pieceTemperatureC: 20,
+      gaugeExpansionPerC: 100e-6,
+      gaugeTemperatureC: 120,
+    });
+    expect(found.uMm).toBeCloseTo(0.00101, 12);
+  });
+
+  it('doubts nothing that it is not told to, and takes a gauge left out for a true one', () => {
+    const reading = { readingMm: 100, pieceExpansionPerC: steel, pieceTemperatureC: 40 };
+    expect(sizeAt20(reading).uMm).toBe(0);
+    expect(sizeAt20({ ...reading, gaugeTemperatureC: 40 })).toEqual(sizeAt20(reading));
+  });
+
+  it('counts the doubt of a temperature alike whether the piece grows or shrinks', () => {
+    const reading = { readingMm: 100, pieceTemperatureC: 20, uPieceTemperatureC: 1 };
+    const grows = sizeAt20({ ...reading, pieceExpansionPerC: 1e-6 });
+    const shrinks = sizeAt20({ ...reading, pieceExpansionPerC: -1e-6 });
+    expect(shrinks.parts.temperatureMm).toBe(grows.parts.temperatureMm);
+  });
+
   it.each([
     ['size-at-20/length', { readingMm: -1 }],
     ['size-at-20/expansion', { gaugeExpansionPerC: 1 }],

@@ -34,6 +34,10 @@ describe('baThread', () => {
   it('takes the depth as 0.6 of the pitch', () => {
     const { depthMm, effectiveMm, minorMm, flankAngleDeg } = baThread(0);
     expect([depthMm, effectiveMm, minorMm, flankAngleDeg]).toEqual([0.6, 5.4, 4.8, 47.5]);
+    // 2 BA by hand: P = 0.81, d = 4.7.
+    expect(baThread(2).depthMm).toBeCloseTo(0.486, 12);
+    expect(baThread(2).effectiveMm).toBeCloseTo(4.214, 12);
+    expect(baThread(2).minorMm).toBeCloseTo(3.728, 12);
   });
 
   it.each([-1, 17, 2.5])('refuses number %d', (number) => {

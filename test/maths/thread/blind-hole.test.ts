@@ -23,6 +23,11 @@ describe('blindHole', () => {
     expect(found.deepestFullThreadMm).toBeCloseTo(9.5, 12);
   });
 
+  it('counts the runout in pitches', () => {
+    expect(blindHole({ ...hole, pitchMm: 1.25 }).fullDiameterDepthMm).toBe(12.75);
+    expect(blindHole({ ...hole, fullThreadMm: 0, runoutPitches: 0 }).fullDiameterDepthMm).toBe(0);
+  });
+
   it('says when the drill breaks through and how deep would do', () => {
     const deep = blindHole({ ...hole, fullThreadMm: 12 });
     expect(deep.wallLeftMm).toBeCloseTo(-1.5, 12);

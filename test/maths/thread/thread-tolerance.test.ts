@@ -77,6 +77,13 @@ describe('threadTolerance', () => {
     }
   });
 
+  it('puts a size on the edge of two ranges into the lower one', () => {
+    // 22.4 is the end of 11.2 to 22.4 (ISO 965-1 table 5): 118 and not 125.
+    expect(threadTolerance('external-pitch', 6, 22.4, 1)).toBe(118);
+    expect(threadTolerance('external-pitch', 6, 22.5, 1)).toBe(125);
+    expect(threadTolerance('internal-minor', 7, 3, 0.5)).toBe(180);
+  });
+
   it.each([
     ['thread-tolerance/grade', ['external-major', 5, 10, 1.5]],
     ['thread-tolerance/grade', ['internal-pitch', 9, 10, 1.5]],
