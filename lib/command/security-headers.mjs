@@ -16,6 +16,8 @@ import { join } from 'node:path';
  * nonce, and a style runs no program. The development server compiles in the browser and needs
  * `unsafe-inline` and `unsafe-eval`.
  *
+ * An answer that has a policy of its own (a picture, which may only be looked at) keeps it.
+ *
  * @param {{ dev: boolean, next: string }} options `next`: the folder of the build
  * @returns {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse) => void}
  *   called before Next handles the request
@@ -27,11 +29,12 @@ export function securityHeaders({ dev, next }) {
     const scripts = dev ? `'unsafe-inline' 'unsafe-eval'` : `'nonce-${nonce}'`;
     if (!dev) request.headers['content-security-policy'] = `script-src ${scripts}`;
     for (const [name, text] of Object.entries(fixed)) response.setHeader(name, text);
-    response.setHeader('Content-Security-Policy', policy(scripts));
     const writeHead = response.writeHead;
     response.writeHead = (...head) => {
-      if (response.hasHeader('x-nextjs-prerender')) {
-        response.setHeader('Content-Security-Policy', policy(hashes.join(' ')));
+      if (!response.hasHeader('Content-Security-Policy')) {
+        const isMadeAtBuild = response.hasHeader('x-nextjs-prerender');
+        const leave = isMadeAtBuild ? hashes.join(' ') : scripts;
+        response.setHeader('Content-Security-Policy', policy(leave));
       }
       return writeHead.apply(response, head);
     };

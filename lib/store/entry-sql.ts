@@ -7,15 +7,19 @@ type Engine = Database['engine'];
 /** The statements that keep entries of one kind and say why others were not kept. */
 export type EntrySql = { keep: string; explain: string };
 
+/** What the server adds to each entry. */
+const added = ['receivedAt', 'deviceId'];
+
 const made = new Map<string, EntrySql>();
 
 /**
- * `keep`: $1 the entries as JSON, each an array of its columns; $2 when they came; $3 from which device.
- * One statement for them all; it gives id and number of those that were kept, and passes over those whose
- * id or device number is in the book, or which name something that is not.
+ * $1 is the entries as JSON, each an array: the columns of its kind, then when it came and from which device.
  *
- * `explain`: $1 the same, $2 the device; gives for each, in order, the row that has its id (JSON), the id
- * that has its device number, and which of the kind's faults it has (counted from 0), each or null.
+ * `keep`: one statement for them all; it gives id and number of those that were kept, and passes over those
+ * whose id or device number is in the book, or which name something that is not.
+ *
+ * `explain`: gives for each, in order, the row that has its id (JSON), the id that has its device number, and
+ * which of the kind's faults it has (counted from 0), each or null.
  */
 export function entrySql(engine: Engine, kind: EntryKind): EntrySql {
   const key = `${engine} ${kind.name}`;
@@ -27,9 +31,10 @@ export function entrySql(engine: Engine, kind: EntryKind): EntrySql {
 }
 
 function keep(engine: Engine, kind: EntryKind): string {
-  const names = [...kind.columns.map(({ name }) => name), 'jobId', 'receivedAt', 'deviceId'];
+  const sent = [...kind.columns.map(({ name }) => name), ...added];
   const fields = fieldsOf(engine, kind);
-  const values = [...kind.columns.map(({ name }) => fields(`{${name}}`)), kind.jobId, '$2', '$3'];
+  const names = [...sent, 'jobId'];
+  const values = [...sent.map((name) => fields(`{${name}}`)), kind.jobId];
   const faults = kind.faults.map(({ when }) => fields(`(${when})`)).join(' OR ');
   return `INSERT INTO "${kind.table.name}" (${names.map((name) => `"${name}"`).join(', ')})
     SELECT ${values.join(', ')}
@@ -47,7 +52,7 @@ function explain(engine: Engine, kind: EntryKind): string {
       (SELECT ${engine === 'sqlite' ? row : `(${row})::text`} FROM "${kind.table.name}" b
         WHERE b."id" = ${fields('{id}')}),
       (SELECT b."id" FROM "${kind.table.name}" b
-        WHERE b."deviceId" = $2 AND b."deviceSeq" = ${fields('{deviceSeq}')}),
+        WHERE b."deviceId" = ${fields('{deviceId}')} AND b."deviceSeq" = ${fields('{deviceSeq}')}),
       CASE ${cases} ELSE NULL END
     FROM ${entries(engine, false)} ${fields(kind.joins)} ORDER BY e.n`;
 }
@@ -65,7 +70,8 @@ function entries(engine: Engine, keeps: boolean): string {
 
 /** Puts for {field} the SQL that takes it out of an entry. */
 function fieldsOf(engine: Engine, { columns }: EntryKind): (sql: string) => string {
-  const at = new Map(columns.map((column, i) => [column.name, { ...column, i }]));
+  const all = [...columns, ...added.map((name) => ({ name, as: 'text' }))];
+  const at = new Map(all.map((column, i) => [column.name, { ...column, i }]));
   return (sql) =>
     sql.replaceAll(/\{(\w+)\}/g, (_, name: string) => {
       const { i, as } = at.get(name)!;

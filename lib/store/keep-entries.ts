@@ -8,6 +8,7 @@ import { wakeFeed } from './feed';
 import { refusals, type RefusalCode } from './refused';
 import { sameContent } from './same-content';
 import type { Fields } from './thing-types';
+import { writeTogether, type PackedEntry } from './write-together';
 
 type Entry = Fields & { id: string };
 type Kept = { id: string; seq: number; receivedAt: string };
@@ -45,16 +46,16 @@ type Judged = { entry: Entry; outcome?: never } | { entry?: never; outcome: Outc
 function judge(kind: EntryKind, given: unknown): Judged {
   const id = (given as { id?: unknown } | null)?.id;
   const name = typeof id === 'string' ? id.slice(0, 64) : '';
-  const stray = strayCharacter(given);
-  if (stray !== undefined) {
-    const says = 'It contains a character that cannot be kept';
-    return { outcome: refuse(kind, name, 'wrong-shape', stray, says) };
-  }
   const parsed = kind.schema.safeParse(given);
-  if (parsed.success) return { entry: parsed.data as Entry };
-  const issue = parsed.error.issues[0]!;
-  const at = issue.path.join('.');
-  return { outcome: refuse(kind, name, 'wrong-shape', at, issue.message) };
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0]!;
+    const at = issue.path.join('.');
+    return { outcome: refuse(kind, name, 'wrong-shape', at, issue.message) };
+  }
+  const stray = strayCharacter(parsed.data);
+  if (stray === undefined) return { entry: parsed.data as Entry };
+  const says = 'It contains a character that cannot be kept';
+  return { outcome: refuse(kind, name, 'wrong-shape', stray, says) };
 }
 
 async function keepAll(
@@ -66,7 +67,9 @@ async function keepAll(
   // A second round only where something came into the book between two statements.
   for (let round = 0; round < 3 && outcomes.size < entries.length; round += 1) {
     const open = entries.filter(({ id }) => !outcomes.has(id));
-    for (const { id, seq, receivedAt } of await write(kind, deviceId, open)) {
+    const receivedAt = new Date().toISOString();
+    const packed = open.map((entry) => pack(kind, entry, receivedAt, deviceId));
+    for (const [id, seq] of await writeTogether(kind, packed)) {
       outcomes.set(id, { id, state: 'kept', seq, receivedAt });
     }
     const left = open.filter(({ id }) => !outcomes.has(id));
@@ -74,23 +77,8 @@ async function keepAll(
   }
   if (outcomes.size < entries.length)
     throw new Error(`no reason found why a ${kind.name} was not kept`);
+  if ([...outcomes.values()].some(({ state }) => state === 'kept')) wakeFeed();
   return outcomes;
-}
-
-async function write(
-  kind: EntryKind,
-  deviceId: string,
-  entries: readonly Entry[],
-): Promise<Kept[]> {
-  const { engine, write: run } = await store();
-  const receivedAt = new Date().toISOString();
-  const rows = await run(entrySql(engine, kind).keep, [
-    packed(kind, entries),
-    receivedAt,
-    deviceId,
-  ]);
-  if (rows.length > 0) wakeFeed();
-  return (rows as [string, number][]).map(([id, seq]) => ({ id, seq, receivedAt }));
 }
 
 /** Finds out of entries that were not kept whether they are known, or else what is wrong with them. */
@@ -101,7 +89,8 @@ async function explain(
   outcomes: Map<string, Outcome>,
 ): Promise<void> {
   const { engine, read } = await store();
-  const rows = await read(entrySql(engine, kind).explain, [packed(kind, entries), deviceId]);
+  const packed = JSON.stringify(entries.map((entry) => pack(kind, entry, '', deviceId)));
+  const rows = await read(entrySql(engine, kind).explain, [packed]);
   entries.forEach((entry, i) => {
     const { id } = entry;
     const [text, sameSeqId, fault] = rows[i] as [string | null, string | null, number | null];
@@ -122,9 +111,10 @@ async function explain(
   });
 }
 
-/** The entries as the statements take them: each an array, in the order of the kind's columns. */
-function packed({ columns }: EntryKind, entries: readonly Entry[]): string {
-  return JSON.stringify(entries.map((entry) => columns.map(({ name }) => entry[name])));
+/** The entry as the statements take it: its columns in their order, when it came, from which device. */
+function pack(kind: EntryKind, entry: Entry, receivedAt: string, deviceId: string): PackedEntry {
+  const columns = kind.columns.map(({ name }) => entry[name]);
+  return [...columns, receivedAt, deviceId] as unknown as PackedEntry;
 }
 
 function refuse(

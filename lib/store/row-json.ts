@@ -38,5 +38,5 @@ function value(engine: Engine, { name, as, sql }: Column, alias: string): string
   if (as === 'json') return `json(${column})`;
   if (as === 'boolean') return `json(iif(${column}, 'true', 'false'))`;
   // Left to itself, SQLite writes 15 figures of a double; it takes 17 to have the same one back.
-  return as === 'real' ? `json(printf('%!.17g', ${column}))` : column;
+  return as === 'real' ? `iif(${column} IS NULL, NULL, json(printf('%!.17g', ${column})))` : column;
 }

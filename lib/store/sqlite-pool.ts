@@ -12,6 +12,8 @@ export const sqliteSettings = {
   journal_mode: 'wal',
   synchronous: 2,
   foreign_keys: 1,
+  // Without it INSERT OR REPLACE would take a row away past the triggers that forbid it.
+  recursive_triggers: 1,
   busy_timeout: busyMs,
 } as const;
 
@@ -77,6 +79,7 @@ function makeDurable(connection: Connection): void {
   connection.pragma('journal_mode = WAL');
   connection.pragma('synchronous = FULL');
   connection.pragma('foreign_keys = ON');
+  connection.pragma('recursive_triggers = ON');
   const found = settingsOf(connection);
   for (const [name, wanted] of Object.entries(sqliteSettings)) {
     if (found[name] !== wanted) {

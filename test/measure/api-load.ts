@@ -1,22 +1,23 @@
 import { Agent, request } from 'node:http';
 
-const clients = 8;
-
 /**
- * Asks one address again and again from eight clients at once, each on a connection of its own.
+ * Asks one address again and again from so many clients at once, each on a connection of its own that stays
+ * open. What is sent is made beforehand.
  *
- * @returns ms a request, over all clients together: the inverse of requests a millisecond
+ * @returns ms for one request: from one client how long it takes, from several the inverse of their common rate
  */
-export async function apiLoad(url: string, count: number, bodyOf?: () => unknown): Promise<number> {
+export async function apiLoad(
+  url: string,
+  clients: number,
+  count: number,
+  bodyOf?: () => unknown,
+): Promise<number> {
   const agent = new Agent({ keepAlive: true, maxSockets: clients });
-  const bodies = Array.from({ length: count }, () =>
-    bodyOf ? JSON.stringify(bodyOf()) : undefined,
-  );
+  const bodies = Array.from({ length: count }, () => bodyOf && JSON.stringify(bodyOf()));
   const begun = performance.now();
   await Promise.all(
     Array.from({ length: clients }, async () => {
-      for (let body = bodies.pop(); bodies.length > 0; body = bodies.pop())
-        await ask(agent, url, body);
+      while (bodies.length > 0) await ask(agent, url, bodies.pop());
     }),
   );
   const each = (performance.now() - begun) / count;

@@ -1,3 +1,4 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import { findThings } from '@/lib/store/find-things';
 import { startJob } from '@/lib/store/start-job';
 import { store } from '@/lib/store/client';
@@ -6,6 +7,7 @@ import { jobStart, who } from '../store/a-job';
 
 const jobsCount = 50;
 const rowsAtOnce = 20_000;
+const settleMs = 3000;
 
 /** Gives the notebook other jobs with readings until it holds `total` readings in all. */
 export async function fillNotebook(total: number, gaugeId: string): Promise<void> {
@@ -39,5 +41,8 @@ export async function fillNotebook(total: number, gaugeId: string): Promise<void
     );
     lacking -= rows;
   }
-  if (engine === 'postgresql') await write('VACUUM ANALYZE');
+  // What the filling left to be done in the background is done before anything is measured.
+  if (engine === 'sqlite') await read('PRAGMA wal_checkpoint(TRUNCATE)');
+  else for (const statement of ['VACUUM ANALYZE', 'CHECKPOINT']) await write(statement);
+  await wait(settleMs);
 }

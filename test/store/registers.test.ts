@@ -2,6 +2,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { changeThing } from '@/lib/store/change-thing';
 import { changesAfter } from '@/lib/store/changes-after';
 import { closeStore } from '@/lib/store/client';
+import { findThings } from '@/lib/store/find-things';
 import { gaugeUsage } from '@/lib/store/gauge-usage';
 import { health } from '@/lib/store/health';
 import { jobSheet } from '@/lib/store/job-sheet';
@@ -127,6 +128,16 @@ describe('settingsFor', () => {
       device: { id: deviceId, theme: 'glare' },
     });
     expect(await settingsFor(null)).toMatchObject({ device: null });
+  });
+});
+
+describe('findThings', () => {
+  it('orders text by its bytes, in whatever language the database was made', async () => {
+    const none = { decimal: null, unitShown: null, theme: null, hand: null, personId: null };
+    const ids = ['a0000000-0000-7000-8000-000000000000', 'B0000000-0000-7000-8000-000000000000'];
+    for (const id of ids) await makeThing('setting', { ...none, id }, who);
+    const found = (await findThings('setting')).map(({ id }) => id);
+    expect(found.filter((id) => ids.includes(id))).toEqual(ids.toReversed());
   });
 });
 

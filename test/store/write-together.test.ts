@@ -1,6 +1,8 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { closeStore, store } from '@/lib/store/client';
 import { readingKind } from '@/lib/store/entry-kinds';
+import { entrySql } from '@/lib/store/entry-sql';
 import { jobSheet } from '@/lib/store/job-sheet';
 import { keepReadings } from '@/lib/store/readings';
 import { writeTogether, type PackedEntry } from '@/lib/store/write-together';
@@ -75,7 +77,21 @@ describe('writeTogether', () => {
     expect(write).toHaveBeenCalledTimes(1);
     await writeTogether(readingKind, [packed()]);
     await writeTogether(readingKind, [packed()]);
+    await wait(20);
     expect(write).toHaveBeenCalledTimes(3);
     write.mockRestore();
+  });
+});
+
+describe('the statement that keeps', () => {
+  it('keeps each entry once when several processes bring the same in opposite orders at once', async () => {
+    const { engine, write } = await store();
+    const { keep } = entrySql(engine, readingKind);
+    for (let round = 0; round < 10; round += 1) {
+      const entries = Array.from({ length: 50 }, () => packed());
+      const both = [entries, entries.toReversed(), entries, entries.toReversed()];
+      const kept = await Promise.all(both.map((one) => write(keep, [JSON.stringify(one)])));
+      expect(kept.flat()).toHaveLength(50);
+    }
   });
 });

@@ -48,8 +48,8 @@ export function Operation({ method, path, operation }: Props) {
           .map(([status, response]) => (
             <Answer key={status} status={status} response={response} />
           ))}
-        <li>Problems: {problemLine(answers)}</li>
       </ul>
+      <p className={styles.problems}>Problems: {problemLine(answers)}</p>
     </article>
   );
 }

@@ -1,5 +1,6 @@
 import { MathsInputError } from '../check';
 import type { CostMatrix } from './cost-matrix';
+import { reduceRows } from './reduce-rows';
 
 export type AssignedRows = {
   /** Column of each row. */
@@ -9,17 +10,25 @@ export type AssignedRows = {
   columnPrices: Float64Array;
 };
 
+/** Where the search begins. Anything gives the same total, a good start gives it sooner. */
+export type AssignmentStart = {
+  /** A finite price for each column. */
+  columnPrices: Float64Array;
+  /** A column for each row, taken where it is free and at these prices none is cheaper. */
+  columnOfRow?: Int32Array;
+};
+
 /**
  * A column for every row at the least total cost, each column used once.
  *
- * Shortest augmenting paths with potentials (Jonker and Volgenant 1987; Crouse
- * 2016 for rows <= columns). The prices are the certificate: their sum is the
+ * Each row takes its cheapest column; rows that find it taken outbid each other for
+ * a while (reduceRows); what is then left goes by shortest augmenting paths with
+ * potentials (Jonker and Volgenant 1987; Crouse 2016 for rows <= columns). The prices are the certificate: their sum is the
  * total, and no other choice can be cheaper. In a matrix with spare columns the
  * column prices are never above zero, and zero on columns left over.
  *
- * `startPrices`, one a column, is where the search begins: any finite numbers
- * give the same total, good ones (see sortedStart) give it sooner. Only for
- * matrices with as many rows as columns.
+ * `start` is where the search begins (see sortedStart), or its prices alone. Only
+ * for matrices with as many rows as columns.
  *
  * Exact when all costs are whole numbers and rows x the largest is below 2^53;
  * else right to the rounding of doubles. Answers undefined when the forbidden
@@ -34,29 +43,29 @@ export type AssignedRows = {
  */
 export function assignRows(
   matrix: CostMatrix,
-  startPrices?: Float64Array,
+  start?: AssignmentStart | Float64Array,
 ): AssignedRows | undefined {
+  const from = start instanceof Float64Array ? { columnPrices: start } : start;
   const { rows, columns } = matrix;
-  requireShape(matrix, startPrices);
-  const columnPrices = startPrices?.slice() ?? columnMinima(matrix);
-  const rowPrices = new Float64Array(rows);
-  const columnOfRow = new Int32Array(rows).fill(-1);
-  const rowOfColumn = new Int32Array(columns).fill(-1);
-  if (!columnPrices.every(Number.isFinite)) return undefined;
-  const waiting: number[] = [];
-  for (let row = 0; row < rows; row += 1) {
-    const column = cheapest(matrix, row, columnPrices, rowPrices, rowOfColumn);
-    if (column < 0) return undefined;
-    if (rowOfColumn[column]! < 0) {
-      columnOfRow[row] = column;
-      rowOfColumn[column] = row;
-    } else {
-      waiting.push(row);
-    }
-  }
-  const augment = augmenter(matrix, { rowPrices, columnPrices, columnOfRow, rowOfColumn });
-  return waiting.every(augment) ? { columnOfRow, rowPrices, columnPrices } : undefined;
+  requireShape(matrix, from);
+  const state: AssignmentState = {
+    rowPrices: new Float64Array(rows),
+    columnPrices: from?.columnPrices.slice() ?? columnMinima(matrix),
+    columnOfRow: new Int32Array(rows).fill(-1),
+    rowOfColumn: new Int32Array(columns).fill(-1),
+  };
+  if (!state.columnPrices.every(Number.isFinite)) return undefined;
+  const waiting = takeCheapest(matrix, state, from?.columnOfRow);
+  if (waiting === undefined) return undefined;
+  const left = reduceRows(matrix, state, waiting);
+  const { columnOfRow, rowPrices, columnPrices } = state;
+  return left.every(augmenter(matrix, state))
+    ? { columnOfRow, rowPrices, columnPrices }
+    : undefined;
 }
+
+/** A partial assignment under way: -1 for no partner yet, prices as in AssignedRows. */
+export type AssignmentState = AssignedRows & { rowOfColumn: Int32Array };
 
 /** Least cost of each column where the matrix is square; zero where columns are to spare. */
 function columnMinima({ rows, columns, costs }: CostMatrix): Float64Array {
@@ -72,37 +81,46 @@ function columnMinima({ rows, columns, costs }: CostMatrix): Float64Array {
   return minima;
 }
 
-/** Column of the least reduced cost of a row, a free one first, or -1; sets the price of the row. */
-function cheapest(
-  { columns, costs }: CostMatrix,
-  row: number,
-  columnPrices: Float64Array,
-  rowPrices: Float64Array,
-  rowOfColumn: Int32Array,
-): number {
-  let best = -1;
-  let least = Infinity;
-  for (let c = 0; c < columns; c += 1) {
-    const reduced = costs[row * columns + c]! - columnPrices[c]!;
-    const freer = reduced === least && best >= 0 && rowOfColumn[best]! >= 0 && rowOfColumn[c]! < 0;
-    if (reduced < least || freer) {
+/**
+ * Gives each row its cheapest column: the one it is to begin with if that is no dearer, else a free
+ * one. Answers the rows that found it taken, or undefined when some row may have no column at all.
+ */
+function takeCheapest(
+  { rows, columns, costs }: CostMatrix,
+  { rowPrices, columnPrices, columnOfRow, rowOfColumn }: AssignmentState,
+  hints: Int32Array | undefined,
+): number[] | undefined {
+  const waiting: number[] = [];
+  for (let row = 0; row < rows; row += 1) {
+    const offset = row * columns;
+    let best = hints?.[row] ?? 0;
+    let least = costs[offset + best]! - columnPrices[best]!;
+    let isTaken = rowOfColumn[best]! >= 0;
+    for (let c = 0; c < columns; c += 1) {
+      const reduced = costs[offset + c]! - columnPrices[c]!;
+      if (reduced > least || (reduced === least && !isTaken)) continue;
+      if (reduced === least && rowOfColumn[c]! >= 0) continue;
       least = reduced;
       best = c;
+      isTaken = rowOfColumn[c]! >= 0;
+    }
+    if (least === Infinity) return undefined;
+    rowPrices[row] = least;
+    if (isTaken) {
+      waiting.push(row);
+    } else {
+      columnOfRow[row] = best;
+      rowOfColumn[best] = row;
     }
   }
-  rowPrices[row] = least;
-  return best;
+  return waiting;
 }
 
-type State = {
-  rowPrices: Float64Array;
-  columnPrices: Float64Array;
-  columnOfRow: Int32Array;
-  rowOfColumn: Int32Array;
-};
-
 /** A function that gives one more row a column by the shortest path, or answers false. */
-function augmenter({ columns, costs }: CostMatrix, state: State): (start: number) => boolean {
+function augmenter(
+  { columns, costs }: CostMatrix,
+  state: AssignmentState,
+): (start: number) => boolean {
   const { rowPrices, columnPrices, columnOfRow, rowOfColumn } = state;
   const distance = new Float64Array(columns);
   const from = new Int32Array(columns);
@@ -173,17 +191,19 @@ function augmenter({ columns, costs }: CostMatrix, state: State): (start: number
   }
 }
 
-function requireShape({ rows, columns }: CostMatrix, startPrices: Float64Array | undefined): void {
-  if (rows > columns) {
-    throw new MathsInputError(
-      'assign-rows/shape',
-      `assignRows requires no more rows than columns, got ${rows} and ${columns}`,
-    );
+function requireShape({ rows, columns }: CostMatrix, start: AssignmentStart | undefined): void {
+  const refuse = (what: string) =>
+    new MathsInputError('assign-rows/shape', `assignRows requires ${what}`);
+  if (rows > columns) throw refuse(`no more rows than columns, got ${rows} and ${columns}`);
+  if (start === undefined) return;
+  const { columnPrices, columnOfRow } = start;
+  if (rows !== columns || columnPrices.length !== columns) {
+    throw refuse(`a start for a square matrix, got ${columnPrices.length} prices`);
   }
-  if (startPrices !== undefined && (rows !== columns || startPrices.length !== columns)) {
-    throw new MathsInputError(
-      'assign-rows/shape',
-      `assignRows requires a start for a square matrix, got ${startPrices.length} prices`,
+  const odd = columnOfRow?.find((column) => !(column >= 0 && column < columns));
+  if (odd !== undefined || (columnOfRow !== undefined && columnOfRow.length !== rows)) {
+    throw refuse(
+      `a column that exists to begin with for each row, got ${odd ?? columnOfRow!.length}`,
     );
   }
 }

@@ -1,5 +1,5 @@
 import { assignByLevels } from './assign-by-levels';
-import { assignRows } from './assign-rows';
+import { assignRows, type AssignmentStart } from './assign-rows';
 import { transposed, type CostMatrix, type Pair } from './cost-matrix';
 
 export type LeastTotal = {
@@ -20,7 +20,7 @@ export type LeastTotal = {
  * exists, as many pairs as possible come first and the total second.
  * Pairings may tie; which of the tied is given is not promised.
  *
- * `startPrices` as in assignRows, for square matrices. Exact for whole costs
+ * `start` as in assignRows, for square matrices. Exact for whole costs
  * with size x the largest below 2^53.
  *
  * Cost: O(n^3). Source: [jonker-volgenant-1987], [crouse-2016].
@@ -30,10 +30,10 @@ export type LeastTotal = {
  * @example
  * leastTotal(costMatrix([[4, 1, 3], [2, 0, 5], [3, 2, 2]])).total; // 5
  */
-export function leastTotal(matrix: CostMatrix, startPrices?: Float64Array): LeastTotal {
+export function leastTotal(matrix: CostMatrix, start?: AssignmentStart | Float64Array): LeastTotal {
   const turned = matrix.rows > matrix.columns;
   const upright = turned ? transposed(matrix) : matrix;
-  const assigned = assignRows(upright, startPrices);
+  const assigned = assignRows(upright, start);
   if (assigned === undefined) return result(matrix, largest(upright), turned);
   const { columnOfRow, rowPrices, columnPrices } = assigned;
   const found = result(matrix, columnOfRow, turned);

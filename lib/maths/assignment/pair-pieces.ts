@@ -4,6 +4,7 @@ import { bottleneck } from './bottleneck';
 import type { CostMatrix, Pair } from './cost-matrix';
 import { leastTotal } from './least-total';
 import { pairProblem, type PairProblem, type PairQuestion } from './pair-problem';
+import { sortedPairs } from './sorted-pairs';
 import { sortedStart } from './sorted-start';
 
 /** What the best pairing is. */
@@ -46,8 +47,12 @@ export type PairedPieces = {
  * Exact for `closest` and `worst-best`, which are done on whole picometres; the
  * others to the rounding of doubles.
  *
- * Cost: O(n^3) at worst, near O(n^2) for measured pieces, as the search starts
- * from their sorted order. Source: [burkard-2012].
+ * Equal numbers are first put together in the order of their sizes. Where all those
+ * pairs are legal nothing can be better, for any purpose but `most-likely` (see
+ * sortedPairs), and nothing is searched.
+ *
+ * Cost: O(n log n) for that; else O(n^3) at worst, near O(n^2) for measured pieces,
+ * as the search starts from their sorted order. Source: [burkard-2012].
  *
  * @throws {MathsInputError} `pair-pieces/sizes`, `pair-pieces/clearances`,
  *   `pair-pieces/piece`, `pair-pieces/uncertainty`
@@ -79,16 +84,19 @@ export function pairPieces(
       inside: problem.isInside(bore, shaft),
     }));
   const off = pairs.map((pair) => Math.abs(pair.clearancePm - question.aimPm));
+  const [pairedBores, pairedShafts] = [0, 1].map(
+    (side) => new Set(chosen.map((pair) => pair[side])),
+  );
   const bores = problem.freeBores.length + problem.locked.length;
   const shafts = problem.freeShafts.length + problem.locked.length;
   const found: PairedPieces = {
     pairs,
     complete: pairs.length === Math.min(bores, shafts) && pairs.every((pair) => pair.inside),
-    unpairedBores: problem.freeBores.filter((bore) => !chosen.some((pair) => pair[0] === bore)),
-    unpairedShafts: problem.freeShafts.filter((shaft) => !chosen.some((pair) => pair[1] === shaft)),
+    unpairedBores: problem.freeBores.filter((bore) => !pairedBores!.has(bore)),
+    unpairedShafts: problem.freeShafts.filter((shaft) => !pairedShafts!.has(shaft)),
     sumOffPm: off.reduce((sum, one) => sum + one, 0),
     sumOffSquaredUm2: off.reduce((sum, one) => sum + (one / 1e6) ** 2, 0),
-    worstOffPm: Math.max(0, ...off),
+    worstOffPm: off.reduce((worst, one) => Math.max(worst, one), 0),
   };
   if (chance !== undefined) {
     found.probabilityAllInside = pairs.reduce((all, one) => all * chance(one.bore, one.shaft), 1);
@@ -106,26 +114,33 @@ function choose(
   const { freeBores, freeShafts, isInside, isForbidden } = problem;
   const [rows, columns] = [freeBores.length, freeShafts.length];
   if (rows === 0 || columns === 0) return [];
+  const named = ([r, c]: Pair): Pair => [freeBores[r]!, freeShafts[c]!];
+  const isLegal = ([bore, shaft]: Pair) => isInside(bore, shaft) && !isForbidden(bore, shaft);
+  const sizes = [
+    freeBores.map((bore) => boresPm[bore]!),
+    freeShafts.map((shaft) => shaftsPm[shaft]!),
+  ] as const;
+  const sorted = rows === columns ? sortedPairs(...sizes) : undefined;
+  if (sorted !== undefined && purpose !== 'most-likely') {
+    const pairs = sorted.map(named);
+    if (pairs.every(isLegal)) return pairs;
+  }
   const costs = new Float64Array(rows * columns).fill(Infinity);
-  freeBores.forEach((bore, r) =>
-    freeShafts.forEach((shaft, c) => {
-      if (isInside(bore, shaft) && !isForbidden(bore, shaft)) {
-        costs[r * columns + c] = costOf(bore, shaft);
-      }
-    }),
-  );
+  for (let r = 0, k = 0; r < rows; r += 1) {
+    for (let c = 0; c < columns; c += 1, k += 1) {
+      const [bore, shaft] = [freeBores[r]!, freeShafts[c]!];
+      if (isInside(bore, shaft) && !isForbidden(bore, shaft)) costs[k] = costOf(bore, shaft);
+    }
+  }
   const matrix: CostMatrix = { rows, columns, costs };
-  const start =
-    rows === columns
-      ? sortedStart(
-          freeBores.map((bore) => boresPm[bore]!),
-          freeShafts.map((shaft) => shaftsPm[shaft]!),
-          (r, c) => Math.min(costOf(freeBores[r]!, freeShafts[c]!), Number.MAX_SAFE_INTEGER),
-        )
-      : undefined;
-  const pairs =
-    purpose === 'worst-best' ? (bottleneck(matrix)?.pairs ?? []) : leastTotal(matrix, start).pairs;
-  return pairs.map(([r, c]) => [freeBores[r]!, freeShafts[c]!]);
+  if (purpose === 'worst-best') return (bottleneck(matrix)?.pairs ?? []).map(named);
+  if (sorted === undefined) return leastTotal(matrix).pairs.map(named);
+  const columnPrices = sortedStart(...sizes, (r, c) =>
+    Math.min(costOf(freeBores[r]!, freeShafts[c]!), Number.MAX_SAFE_INTEGER),
+  );
+  const columnOfRow = new Int32Array(rows);
+  for (const [row, column] of sorted) columnOfRow[row] = column;
+  return leastTotal(matrix, { columnPrices, columnOfRow }).pairs.map(named);
 }
 
 function costFunction(

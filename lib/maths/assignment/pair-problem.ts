@@ -53,19 +53,19 @@ export function pairProblem(file: string, caller: string, question: PairQuestion
   const [outBores, outShafts] = [question.leftOut?.bores ?? [], question.leftOut?.shafts ?? []];
   const takenBores = [...outBores, ...locked.map(([bore]) => bore)];
   const takenShafts = [...outShafts, ...locked.map(([, shaft]) => shaft)];
-  const isForbidden = among(forbidden);
   requirePieces(takenBores, boresPm.length, refuse);
   requirePieces(takenShafts, shaftsPm.length, refuse);
   for (const [bore, shaft] of [...forbidden, ...locked]) {
     if (bore in boresPm && shaft in shaftsPm) continue;
     throw refuse('piece', `pairs of pieces that exist, got ${bore} and ${shaft}`);
   }
+  const isForbidden = among(forbidden, boresPm.length, shaftsPm.length);
   const both = locked.find(([bore, shaft]) => isForbidden(bore, shaft));
   if (both) throw refuse('piece', `locked pairs that are not forbidden, got ${both.join(' and ')}`);
   const clearancePm = (bore: number, shaft: number) => boresPm[bore]! - shaftsPm[shaft]!;
   return {
-    freeBores: [...boresPm.keys()].filter((bore) => !takenBores.includes(bore)),
-    freeShafts: [...shaftsPm.keys()].filter((shaft) => !takenShafts.includes(shaft)),
+    freeBores: without(takenBores, boresPm.length),
+    freeShafts: without(takenShafts, shaftsPm.length),
     locked,
     clearancePm,
     isForbidden,
@@ -76,9 +76,20 @@ export function pairProblem(file: string, caller: string, question: PairQuestion
   };
 }
 
-function among(pairs: readonly Pair[]): (bore: number, shaft: number) => boolean {
-  const names = new Set(pairs.map((pair) => pair.join(' ')));
-  return names.size === 0 ? () => false : (bore, shaft) => names.has(`${bore} ${shaft}`);
+function without(taken: readonly number[], count: number): number[] {
+  const gone = new Set(taken);
+  return Array.from({ length: count }, (_, piece) => piece).filter((piece) => !gone.has(piece));
+}
+
+function among(
+  pairs: readonly Pair[],
+  bores: number,
+  shafts: number,
+): (bore: number, shaft: number) => boolean {
+  if (pairs.length === 0) return () => false;
+  const marks = new Uint8Array(bores * shafts);
+  for (const [bore, shaft] of pairs) marks[bore * shafts + shaft] = 1;
+  return (bore, shaft) => marks[bore * shafts + shaft] === 1;
 }
 
 function requirePieces(
@@ -86,12 +97,14 @@ function requirePieces(
   count: number,
   refuse: (reason: string, what: string) => MathsInputError,
 ): void {
-  pieces.forEach((piece, k) => {
+  const seen = new Set<number>();
+  for (const piece of pieces) {
     if (!Number.isInteger(piece) || piece < 0 || piece >= count) {
       throw refuse('piece', `pieces from 0 to ${count - 1}, got ${piece}`);
     }
-    if (pieces.indexOf(piece) !== k) {
+    if (seen.has(piece)) {
       throw refuse('piece', `each piece locked or left out once, got ${piece} twice`);
     }
-  });
+    seen.add(piece);
+  }
 }

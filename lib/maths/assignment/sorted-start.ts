@@ -1,4 +1,5 @@
 import { MathsInputError } from '../check';
+import { sortedPairs } from './sorted-pairs';
 
 /**
  * Column prices from the sorted order of the pieces, to start assignRows with.
@@ -30,18 +31,13 @@ export function sortedStart(
       `sortedStart requires as many rows as columns, got ${rowSizes.length} and ${columnSizes.length}`,
     );
   }
-  const rows = sortedOrder(rowSizes);
-  const columns = sortedOrder(columnSizes);
-  const prices = new Float64Array(columns.length);
-  for (let k = 0; k + 1 < columns.length; k += 1) {
-    const [row, nextRow, column, next] = [rows[k]!, rows[k + 1]!, columns[k]!, columns[k + 1]!];
+  const pairs = sortedPairs(rowSizes, columnSizes);
+  const prices = new Float64Array(pairs.length);
+  for (let k = 0; k + 1 < pairs.length; k += 1) {
+    const [[row, column], [nextRow, next]] = [pairs[k]!, pairs[k + 1]!];
     const least = costOf(nextRow, next) - costOf(nextRow, column);
     const most = costOf(row, next) - costOf(row, column);
     prices[next] = prices[column]! + (least + most) / 2;
   }
   return prices;
-}
-
-function sortedOrder(sizes: readonly number[]): number[] {
-  return sizes.map((_, i) => i).sort((a, b) => sizes[a]! - sizes[b]!);
 }

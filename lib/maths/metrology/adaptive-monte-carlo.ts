@@ -3,11 +3,12 @@ import { mean } from '../statistics/mean';
 import { standardDeviation } from '../statistics/standard-deviation';
 import { coverageInterval } from './coverage-interval';
 import type { Distribution } from './distribution';
-import { drawn, type MonteCarloResult } from './monte-carlo';
+import { drawn, summedUp, type MonteCarloResult } from './monte-carlo';
 import { numericalTolerance } from './numerical-tolerance';
 import { sampler } from './sampler';
 import { seededRandom } from './seeded-random';
 import type { Model } from './sensitivities';
+import { sortedDraws } from './sorted-draws';
 
 export type AdaptiveResult = MonteCarloResult & {
   /** False when `drawsMax` came first: the figures are then not settled. */
@@ -46,7 +47,7 @@ export function adaptiveMonteCarlo(
   let tolerance = 0;
   let isStable = false;
   while (!isStable && (blocks.length < 2 || (blocks.length + 1) * size <= drawsMax)) {
-    const block = drawn(model, sources, size).sort();
+    const block = sortedDraws(drawn(model, sources, size));
     const { low, high } = coverageInterval(block, coverage, 'shortest');
     blocks.push(block);
     figuresOf.push([mean(block), standardDeviation(block), low, high]);
@@ -57,7 +58,7 @@ export function adaptiveMonteCarlo(
       return (2 * spread) / Math.sqrt(blocks.length) <= tolerance;
     });
   }
-  return { ...together(blocks, seed, coverage), isStable, tolerance };
+  return { ...summedUp(together(blocks), seed, coverage), isStable, tolerance };
 }
 
 /** Standard deviation of all draws so far, from those of the blocks and their means. */
@@ -74,23 +75,9 @@ function spreadOf(blocks: readonly Float64Array[]): number {
   );
 }
 
-function together(
-  blocks: readonly Float64Array[],
-  seed: number,
-  coverage: number,
-): MonteCarloResult {
+function together(blocks: readonly Float64Array[]): Float64Array {
   const size = blocks[0]!.length;
-  const sorted = new Float64Array(blocks.length * size);
-  blocks.forEach((block, i) => sorted.set(block, i * size));
-  sorted.sort();
-  return {
-    value: mean(sorted),
-    u: standardDeviation(sorted),
-    symmetric: coverageInterval(sorted, coverage, 'symmetric'),
-    shortest: coverageInterval(sorted, coverage, 'shortest'),
-    draws: sorted.length,
-    seed,
-    generator: 'xoshiro128**',
-    sorted,
-  };
+  const all = new Float64Array(blocks.length * size);
+  blocks.forEach((block, i) => all.set(block, i * size));
+  return sortedDraws(all);
 }

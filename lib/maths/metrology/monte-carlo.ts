@@ -1,11 +1,11 @@
 import { MathsInputError } from '../check';
-import { mean } from '../statistics/mean';
-import { standardDeviation } from '../statistics/standard-deviation';
+import { centred } from '../statistics/centred';
 import { coverageInterval, type CoverageInterval } from './coverage-interval';
 import type { Distribution } from './distribution';
-import { sampler } from './sampler';
+import { sampler, type Sampler } from './sampler';
 import { seededRandom } from './seeded-random';
 import type { Model } from './sensitivities';
+import { sortedDraws } from './sorted-draws';
 
 export type MonteCarloResult = {
   value: number;
@@ -25,7 +25,7 @@ export type MonteCarloResult = {
  *
  * The inputs are independent. The same seed gives the same result to the last digit. With 10^6 draws u
  * is good to about 0.1 % and the ends of a 95 % interval to about 0.3 % of u.
- * Cost: O(draws x inputs) and a sort; about a second for 10^6 draws of ten inputs.
+ * Cost: O(draws x inputs) and a sort; about a fifth of a second for 10^6 draws of ten inputs.
  * Source: [jcgm-101] 7.
  *
  * `values` handed to the model is one array used again and again: do not keep it.
@@ -51,29 +51,43 @@ export function monteCarlo(
   }
   const random = seededRandom(seed);
   const sources = inputs.map((input) => sampler(input, random));
-  const sorted = drawn(model, sources, draws).sort();
+  return summedUp(sortedDraws(drawn(model, sources, draws)), seed, coverage);
+}
+
+/** The figures of drawn results in rising order. */
+export function summedUp(sorted: Float64Array, seed: number, coverage: number): MonteCarloResult {
+  const { mean, squares } = centred(sorted);
   return {
-    value: mean(sorted),
-    u: standardDeviation(sorted),
+    value: mean,
+    u: Math.sqrt(squares / (sorted.length - 1)),
     symmetric: coverageInterval(sorted, coverage, 'symmetric'),
     shortest: coverageInterval(sorted, coverage, 'shortest'),
-    draws,
+    draws: sorted.length,
     seed,
     generator: 'xoshiro128**',
     sorted,
   };
 }
 
-/** Results of the model for draws of its inputs, in the order drawn. */
-export function drawn(
-  model: Model,
-  sources: readonly (() => number)[],
-  draws: number,
-): Float64Array {
+/** Results of the model for draws of its inputs, in the order drawn: 500 of each input at a time. */
+export function drawn(model: Model, sources: readonly Sampler[], draws: number): Float64Array {
   const results = new Float64Array(draws);
-  const values: number[] = sources.map(() => 0);
-  for (let i = 0; i < draws; i += 1) {
-    for (let j = 0; j < sources.length; j += 1) values[j] = sources[j]!();
+  const inputs = new Float64Array(sources.length * atATime);
+  const columns = sources.map((_, j) => inputs.subarray(j * atATime, (j + 1) * atATime));
+  for (let from = 0; from < draws; from += atATime) {
+    sources.forEach((fill, j) => fill(columns[j]!));
+    evaluate(model, inputs, results.subarray(from, from + atATime));
+  }
+  return results;
+}
+
+const atATime = 500;
+
+function evaluate(model: Model, inputs: Float64Array, results: Float64Array): void {
+  const count = inputs.length / atATime;
+  const values = Array.from({ length: count }, () => 0);
+  for (let i = 0; i < results.length; i += 1) {
+    for (let j = 0; j < count; j += 1) values[j] = inputs[j * atATime + i]!;
     const result = model(values);
     if (!Number.isFinite(result)) {
       throw new MathsInputError(
@@ -83,5 +97,4 @@ export function drawn(
     }
     results[i] = result;
   }
-  return results;
 }

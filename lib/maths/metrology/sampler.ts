@@ -1,64 +1,87 @@
 import { MathsInputError } from '../check';
 import type { Distribution } from './distribution';
+import { normalDraws } from './normal-draws';
 import type { Random } from './seeded-random';
 
+/** Fills an array with the next draws. */
+export type Sampler = (into: Float64Array) => void;
+
 /**
- * A source of draws from a distribution, fed by a random sequence.
+ * A source of draws from a distribution, fed by a random sequence; many at a time.
  *
- * Normal draws by the polar method, chi-square for t by Marsaglia and Tsang, the others directly from
+ * Normal draws by the ziggurat, chi-square for t by Marsaglia and Tsang, the others directly from
  * one or two rectangular numbers. Cost: O(1) a draw. Source: [jcgm-101] 6.4, [marsaglia-tsang-2000].
  *
  * @throws {MathsInputError} `sampler/parameters`
+ *
+ * @example
+ * sampler({ shape: 'rectangular', low: 0, high: 1 }, seededRandom(1))(new Float64Array(500));
  */
-export function sampler(distribution: Distribution, random: Random): () => number {
+export function sampler(distribution: Distribution, random: Random): Sampler {
   requireParameters(distribution);
-  if (distribution.shape === 'normal') {
-    const { mean, sd } = distribution;
-    const normal = normalSource(random);
-    return () => mean + sd * normal();
+  switch (distribution.shape) {
+    case 'normal':
+      return normalSampler(distribution, random);
+    case 't':
+      return tSampler(distribution, random);
+    case 'rectangular':
+      return rectangularSampler(distribution, random);
+    case 'triangular':
+      return triangularSampler(distribution, random);
+    case 'arcsine':
+      return arcsineSampler(distribution, random);
+    case 'curvilinear-trapezoid':
+      return trapezoidSampler(distribution, random);
   }
-  if (distribution.shape === 't') return tSource(distribution, random);
-  const { low, high } = distribution;
+}
+
+type Of<Shape extends Distribution['shape']> = Extract<Distribution, { shape: Shape }>;
+
+function normalSampler({ mean, sd }: Of<'normal'>, random: Random): Sampler {
+  const normal = normalDraws(random);
+  return (into) => {
+    for (let i = 0; i < into.length; i += 1) into[i] = mean + sd * normal();
+  };
+}
+
+function rectangularSampler({ low, high }: Of<'rectangular'>, random: Random): Sampler {
+  const width = high - low;
+  return (into) => {
+    for (let i = 0; i < into.length; i += 1) into[i] = low + width * random();
+  };
+}
+
+function triangularSampler({ low, high }: Of<'triangular'>, random: Random): Sampler {
+  const half = (high - low) / 2;
+  return (into) => {
+    for (let i = 0; i < into.length; i += 1) into[i] = low + half * (random() + random());
+  };
+}
+
+function arcsineSampler({ low, high }: Of<'arcsine'>, random: Random): Sampler {
   const middle = (low + high) / 2;
   const half = (high - low) / 2;
-  if (distribution.shape === 'rectangular') return () => low + (high - low) * random();
-  if (distribution.shape === 'triangular') return () => low + half * (random() + random());
-  if (distribution.shape === 'arcsine')
-    return () => middle + half * Math.sin(2 * Math.PI * random());
-  const { doubt } = distribution;
-  return () => {
-    const from = low - doubt + 2 * doubt * random();
-    return from + (low + high - 2 * from) * random();
-  };
-}
-
-/** Two normal draws at a time, by the polar method. */
-function normalSource(random: Random): () => number {
-  let spare = 0;
-  let hasSpare = false;
-  return () => {
-    if (hasSpare) {
-      hasSpare = false;
-      return spare;
-    }
-    for (;;) {
-      const x = 2 * random() - 1;
-      const y = 2 * random() - 1;
-      const square = x * x + y * y;
-      if (square >= 1) continue;
-      const scale = Math.sqrt((-2 * Math.log(square)) / square);
-      spare = y * scale;
-      hasSpare = true;
-      return x * scale;
+  return (into) => {
+    for (let i = 0; i < into.length; i += 1) {
+      into[i] = middle + half * Math.sin(2 * Math.PI * random());
     }
   };
 }
 
-function tSource(
-  { degrees, centre, scale }: Extract<Distribution, { shape: 't' }>,
+function trapezoidSampler(
+  { low, high, doubt }: Of<'curvilinear-trapezoid'>,
   random: Random,
-): () => number {
-  const normal = normalSource(random);
+): Sampler {
+  return (into) => {
+    for (let i = 0; i < into.length; i += 1) {
+      const from = low - doubt + 2 * doubt * random();
+      into[i] = from + (low + high - 2 * from) * random();
+    }
+  };
+}
+
+function tSampler({ degrees, centre, scale }: Of<'t'>, random: Random): Sampler {
+  const normal = normalDraws(random);
   // A gamma of shape below one comes from one of shape one more.
   const isSmall = degrees < 2;
   const d = degrees / 2 + (isSmall ? 1 : 0) - 1 / 3;
@@ -70,9 +93,11 @@ function tSource(
       if (v > 0 && Math.log(random()) < 0.5 * z * z + d - d * v + d * Math.log(v)) return d * v;
     }
   };
-  return () => {
-    const chiSquare = 2 * gamma() * (isSmall ? random() ** (2 / degrees) : 1);
-    return centre + scale * normal() * Math.sqrt(degrees / chiSquare);
+  return (into) => {
+    for (let i = 0; i < into.length; i += 1) {
+      const chiSquare = 2 * gamma() * (isSmall ? random() ** (2 / degrees) : 1);
+      into[i] = centre + scale * normal() * Math.sqrt(degrees / chiSquare);
+    }
   };
 }
 

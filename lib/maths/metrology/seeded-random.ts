@@ -24,10 +24,16 @@ export function seededRandom(seed: number): Random {
     );
   }
   const state = filled(seed);
+  const ready = new Float64Array(256);
+  let at = ready.length;
   return () => {
-    const high = word(state) >>> 6;
-    const low = word(state) >>> 6;
-    return (high * 67108864 + low + 0.5) / 4503599627370496;
+    if (at === ready.length) {
+      refill(ready, state);
+      at = 0;
+    }
+    const next = ready[at]!;
+    at += 1;
+    return next;
   };
 }
 
@@ -43,16 +49,22 @@ function filled(seed: number): Int32Array {
   return state;
 }
 
-/** The next 32 bits. The state stands in a typed array, where whole numbers are not boxed. */
-function word(state: Int32Array): number {
-  const b = state[1]!;
-  const mixed = Math.imul(b, 5);
-  const out = Math.imul((mixed << 7) | (mixed >>> 25), 9);
-  const c = state[2]! ^ state[0]!;
-  const d = state[3]! ^ b;
-  state[1] = b ^ c;
-  state[0] = state[0]! ^ d;
-  state[2] = c ^ (b << 9);
-  state[3] = (d << 11) | (d >>> 21);
-  return out >>> 0;
+/** The next numbers of the sequence, many at a time: the state then stays out of memory. */
+function refill(into: Float64Array, state: Int32Array): void {
+  let [a, b, c, d] = [state[0]!, state[1]!, state[2]!, state[3]!];
+  let high = 0;
+  for (let k = 0; k < 2 * into.length; k += 1) {
+    const mixed = Math.imul(b, 5);
+    const word = Math.imul((mixed << 7) | (mixed >>> 25), 9) >>> 0;
+    const shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = (d << 11) | (d >>> 21);
+    if ((k & 1) === 0) high = word >>> 6;
+    else into[k >> 1] = (high * 67108864 + (word >>> 6) + 0.5) / 4503599627370496;
+  }
+  state.set([a, b, c, d]);
 }

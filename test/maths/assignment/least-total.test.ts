@@ -113,6 +113,24 @@ describe('leastTotal', () => {
     });
   });
 
+  it('proves choices of 40 by 40 and more with many ties and forbidden pairs', () => {
+    // Costs 0 to 9 and a fifth forbidden: bids tie, fall back and are fought over.
+    const drawn = fc.infiniteStream(fc.tuple(fc.integer({ min: 0, max: 9 }), fc.nat(4)));
+    fc.assert(
+      fc.property(drawn, fc.constantFrom(40, 41, 60), (stream, columns) => {
+        const costs = Float64Array.from(
+          [...stream.take(40 * columns)].map(([cost, odds]) => (odds === 0 ? Infinity : cost)),
+        );
+        const matrix = { rows: 40, columns, costs };
+        const found = leastTotal(matrix);
+        expectPairing(matrix, found.pairs);
+        expect(found.complete).toBe(true);
+        expectProved(matrix, found);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
   it('gives the same total from any start', () => {
     const square = fc.integer({ min: 2, max: 7 }).chain((n) =>
       fc.tuple(
@@ -123,13 +141,18 @@ describe('leastTotal', () => {
           })
           .map(costMatrix),
         fc.array(fc.integer({ min: -99, max: 99 }), { minLength: n, maxLength: n }),
+        fc.array(fc.nat(n - 1), { minLength: n, maxLength: n }),
       ),
     );
     fc.assert(
-      fc.property(square, ([matrix, prices]) => {
-        const started = leastTotal(matrix, Float64Array.from(prices));
-        expect(started.total).toBe(leastTotal(matrix).total);
-        expectProved(matrix, started);
+      fc.property(square, ([matrix, prices, columns]) => {
+        const columnPrices = Float64Array.from(prices);
+        const columnOfRow = Int32Array.from(columns);
+        for (const start of [columnPrices, { columnPrices }, { columnPrices, columnOfRow }]) {
+          const started = leastTotal(matrix, start);
+          expect(started.total).toBe(leastTotal(matrix).total);
+          expectProved(matrix, started);
+        }
       }),
     );
   });

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { costMatrix, type Pair } from '@/lib/maths/assignment/cost-matrix';
+import { leastTotal } from '@/lib/maths/assignment/least-total';
 import { pairPieces, type PairingPurpose } from '@/lib/maths/assignment/pair-pieces';
 import { probabilityBetween } from '@/lib/maths/fit/probability-between';
 import { allPairings } from './brute-force';
@@ -192,6 +193,38 @@ describe('pairPieces', () => {
     const [b, s] = [order(boresPm), order(shaftsPm)];
     const wanted = b.reduce((total, bore, k) => total + Math.abs(bore - s[k]! - limits.aimPm), 0);
     expect(found.sumOffPm).toBe(wanted);
+  });
+
+  it('is as good as a search that knows of no sizes, where sorted pairs are forbidden', () => {
+    const thirty = fc.array(fc.integer({ min: 0, max: 24 }), { minLength: 30, maxLength: 30 });
+    const barred = fc.uniqueArray(fc.nat(29), { minLength: 1, maxLength: 30 });
+    fc.assert(
+      fc.property(thirty, thirty, barred, fc.boolean(), (bores, shafts, ranks, isTight) => {
+        const [boresPm, shaftsPm] = [sizes(bores, 20_012), sizes(shafts, 20_000)];
+        const order = (values: number[]) =>
+          [...values.keys()].sort((a, b) => values[a]! - values[b]! || a - b);
+        const [b, s] = [order(boresPm), order(shaftsPm)];
+        const forbidden = ranks.map((k): Pair => [b[k]!, s[k]!]);
+        const limits = isTight ? fit : { ...fit, minPm: -40 * um, maxPm: 60 * um };
+        const found = pairPieces({ ...limits, boresPm, shaftsPm, forbidden, purpose: 'closest' });
+        const isLegal = (bore: number, shaft: number) =>
+          boresPm[bore]! - shaftsPm[shaft]! >= limits.minPm &&
+          boresPm[bore]! - shaftsPm[shaft]! <= limits.maxPm &&
+          !forbidden.some((pair) => pair[0] === bore && pair[1] === shaft);
+        const matrix = costMatrix(
+          boresPm.map((bore, r) =>
+            shaftsPm.map((shaft, c) =>
+              isLegal(r, c) ? Math.abs(bore - shaft - limits.aimPm) : null,
+            ),
+          ),
+        );
+        const wanted = leastTotal(matrix);
+        expect(found.sumOffPm).toBe(wanted.total);
+        expect(found.complete).toBe(wanted.complete);
+        for (const { bore, shaft } of found.pairs) expect(isLegal(bore, shaft)).toBe(true);
+      }),
+      { numRuns: 50 },
+    );
   });
 
   it.each([
