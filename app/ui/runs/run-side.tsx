@@ -108,22 +108,24 @@ function Stretch({ run }: { run: RunView }) {
   return (
     <Panel>
       <p className={styles.remark}>Since the last event, on the drawn limits</p>
-      <FittedStrip
-        name={`${run.feature.name}, since the last event`}
-        data={{
-          unit: chosen.unit,
-          decimal: chosen.decimal,
-          resolutionPm: chartStepPm[chosen.unit],
-          lowerPm: run.limits.lowerPm,
-          upperPm: run.limits.upperPm,
-          readings: since.map(({ size }, index) => ({
-            valuePm: size.valuePm,
-            state: 'counted',
-            last: index === since.length - 1,
-          })),
-          size: null,
-        }}
-      />
+      <div className={styles.stretch}>
+        <FittedStrip
+          name={`${run.feature.name}, since the last event`}
+          data={{
+            unit: chosen.unit,
+            decimal: chosen.decimal,
+            resolutionPm: chartStepPm[chosen.unit],
+            lowerPm: run.limits.lowerPm,
+            upperPm: run.limits.upperPm,
+            readings: since.map(({ size }, index) => ({
+              valuePm: size.valuePm,
+              state: 'counted',
+              last: index === since.length - 1,
+            })),
+            size: null,
+          }}
+        />
+      </div>
     </Panel>
   );
 }
