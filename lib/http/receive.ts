@@ -4,7 +4,7 @@ import type { Asked, Handler } from './address';
 import { problem } from './problem';
 import { readBody } from './read-body';
 
-export const bodyBytesMax = 1_000_000;
+const bodyBytesMax = 1_000_000;
 
 type Bounds = {
   bytesMax?: number;

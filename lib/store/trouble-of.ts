@@ -6,7 +6,7 @@ export type Trouble = 'disk-full' | 'database-busy' | 'database-away';
  * wrapped: the driver's own error is somewhere down the chain of causes.
  *
  * Sources: the result codes of SQLite (sqlite.org/rescode.html), appendix A of the PostgreSQL manual, the
- * system errors of Node, Prisma's error reference (P1001, P2024, P2028).
+ * system errors of Node, Prisma's error reference (P1001, P1008, P2024, P2028).
  */
 export function troubleOf(error: unknown): Trouble | undefined {
   for (const code of codesOf(error)) {
@@ -18,10 +18,13 @@ export function troubleOf(error: unknown): Trouble | undefined {
 
 const known: readonly (readonly [RegExp, Trouble])[] = [
   [/^SQLITE_FULL|^SQLITE_IOERR_WRITE|^53100$|^ENOSPC$|database or disk is full/, 'disk-full'],
-  [/^SQLITE_BUSY|^SQLITE_LOCKED|^55P03$|^40P01$|^53300$|^P2024$|^P2028$/, 'database-busy'],
+  [/^SQLITE_BUSY|^SQLITE_LOCKED|^55P03$|^40P01$|^53300$|^P1008$|^P2024$|^P2028$/, 'database-busy'],
   [/^SQLITE_IOERR|^SQLITE_CANTOPEN|^SQLITE_READONLY/, 'database-away'],
   [/^08\d\d\d$|^57P0[1-3]$|^ECONN|^ENOTFOUND$|^ETIMEDOUT$|^EPIPE$|^P1001$/, 'database-away'],
-  [/Connection terminated|timeout exceeded when trying to connect/, 'database-away'],
+  [
+    /Connection terminated|timeout exceeded when trying|not currently accepting connections/,
+    'database-away',
+  ],
 ];
 
 /** Codes and messages of an error and of what caused it, outermost first. */

@@ -39,12 +39,14 @@ def assignment(name, size):
     return run
 
 
-def clearances(name, size, aim):
+def clearances(name, size, aim, forbidden):
     sizes = data(name)
     bores, shafts = sizes[:size], sizes[size:]
+    barred = np.array(forbidden, dtype=int).reshape(-1, 2)
 
     def run():
         costs = np.abs(bores[:, None] - shafts[None, :] - aim)
+        costs[barred[:, 0], barred[:, 1]] = np.inf
         rows, columns = linear_sum_assignment(costs)
         return costs[rows, columns].sum()
 

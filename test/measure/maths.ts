@@ -13,6 +13,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { leastTotal } from '@/lib/maths/assignment/least-total';
 import { pairPieces } from '@/lib/maths/assignment/pair-pieces';
+import { sortedPairs } from '@/lib/maths/assignment/sorted-pairs';
 import { individualsLimits } from '@/lib/maths/control/individuals-limits';
 import { patternRules } from '@/lib/maths/control/pattern-rules';
 import type { Distribution } from '@/lib/maths/metrology/distribution';
@@ -41,6 +42,8 @@ try {
     meanAndSd(),
     clearancePairing(500),
     clearancePairing(1000),
+    clearancePairing(500, 10),
+    clearancePairing(1000, 10),
     randomAssignment(500),
     randomAssignment(1000),
     chainDraws(),
@@ -68,20 +71,23 @@ function meanAndSd(): Measure {
   };
 }
 
-function clearancePairing(size: number): Measure {
+/** With `barredEvery`, of every so many pairs in the order of their sizes one is forbidden. */
+function clearancePairing(size: number, barredEvery = Infinity): Measure {
   const draws = seededDraws(size);
   const boresPm = Array.from({ length: size }, () => pm(20.02 + draws.normal() * 0.004));
   const shaftsPm = Array.from({ length: size }, () => pm(19.99 + draws.normal() * 0.004));
   // Limits so wide that every pair is legal, as in the matrix of the twin.
   const question = { boresPm, shaftsPm, minPm: pm(-5), maxPm: pm(5), aimPm: pm(0.03) };
   const sizes = Float64Array.from([...boresPm, ...shaftsPm]);
+  const forbidden = sortedPairs(boresPm, shaftsPm).filter((_, k) => k % barredEvery === 0 && k > 0);
+  const barred = forbidden.length > 0 ? `, ${forbidden.length} forbidden` : '';
   return {
-    name: `pairing ${size} with ${size} by clearance`,
+    name: `pairing ${size} with ${size} by clearance${barred}`,
     rounds: 5,
-    run: () => pairPieces({ ...question, purpose: 'closest' }).sumOffPm,
+    run: () => pairPieces({ ...question, forbidden, purpose: 'closest' }).sumOffPm,
     twin: {
       kind: 'clearances',
-      arguments: [kept(`sizes-${size}`, sizes), size, question.aimPm],
+      arguments: [kept(`sizes-${size}`, sizes), size, question.aimPm, forbidden],
     },
   };
 }

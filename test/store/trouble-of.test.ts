@@ -12,8 +12,18 @@ describe('troubleOf', () => {
     ['PostgreSQL, a lock waited for too long', coded('55P03'), 'database-busy'],
     ['PostgreSQL, too many clients', coded('53300'), 'database-busy'],
     ['Prisma, no transaction to be had', coded('P2028'), 'database-busy'],
+    [
+      'Prisma, SQLite locked by another',
+      coded('P1008', 'Operation has timed out'),
+      'database-busy',
+    ],
     ['nobody listens', coded('ECONNREFUSED'), 'database-away'],
     ['PostgreSQL, told to stop', coded('57P01'), 'database-away'],
+    [
+      'PostgreSQL, closed',
+      coded('55000', 'database "x" is not currently accepting connections'),
+      'database-away',
+    ],
     ['a connection cut', new Error('Connection terminated unexpectedly'), 'database-away'],
     ['SQLite, no such folder', coded('SQLITE_CANTOPEN'), 'database-away'],
   ])('knows %s', (_, error, trouble) => {

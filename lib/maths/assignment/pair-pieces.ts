@@ -125,14 +125,7 @@ function choose(
     const pairs = sorted.map(named);
     if (pairs.every(isLegal)) return pairs;
   }
-  const costs = new Float64Array(rows * columns).fill(Infinity);
-  for (let r = 0, k = 0; r < rows; r += 1) {
-    for (let c = 0; c < columns; c += 1, k += 1) {
-      const [bore, shaft] = [freeBores[r]!, freeShafts[c]!];
-      if (isInside(bore, shaft) && !isForbidden(bore, shaft)) costs[k] = costOf(bore, shaft);
-    }
-  }
-  const matrix: CostMatrix = { rows, columns, costs };
+  const matrix = costsOfLegal(problem, costOf);
   if (purpose === 'worst-best') return (bottleneck(matrix)?.pairs ?? []).map(named);
   if (sorted === undefined) return leastTotal(matrix).pairs.map(named);
   const columnPrices = sortedStart(...sizes, (r, c) =>
@@ -141,6 +134,21 @@ function choose(
   const columnOfRow = new Int32Array(rows);
   for (const [row, column] of sorted) columnOfRow[row] = column;
   return leastTotal(matrix, { columnPrices, columnOfRow }).pairs.map(named);
+}
+
+function costsOfLegal(problem: PairProblem, costOf: OfPair): CostMatrix {
+  const { freeBores, freeShafts, isInside, isForbidden } = problem;
+  const [rows, columns] = [freeBores.length, freeShafts.length];
+  const costs = new Float64Array(rows * columns).fill(Infinity);
+  for (let r = 0; r < rows; r += 1) {
+    const bore = freeBores[r]!;
+    for (let c = 0; c < columns; c += 1) {
+      const shaft = freeShafts[c]!;
+      if (!isInside(bore, shaft) || isForbidden(bore, shaft)) continue;
+      costs[r * columns + c] = costOf(bore, shaft);
+    }
+  }
+  return { rows, columns, costs };
 }
 
 function costFunction(

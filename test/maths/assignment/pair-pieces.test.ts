@@ -4,6 +4,7 @@ import { costMatrix, type Pair } from '@/lib/maths/assignment/cost-matrix';
 import { leastTotal } from '@/lib/maths/assignment/least-total';
 import { pairPieces, type PairingPurpose } from '@/lib/maths/assignment/pair-pieces';
 import { probabilityBetween } from '@/lib/maths/fit/probability-between';
+import { expectNear } from '../near';
 import { allPairings } from './brute-force';
 
 const um = 1_000_000;
@@ -94,6 +95,35 @@ describe('pairPieces', () => {
         }
       }),
       { numRuns: 300 },
+    );
+  });
+
+  it('leaves the sorted order where pieces known less well are better off in the middle', () => {
+    // Limits 5 and 20 um. Whichever bore is known badly is better off near 12.5 with shaft 1, while
+    // the one known well is safe at 6 or 7 with shaft 0.
+    const boresPm = sizes([0, 1], 20_012);
+    const shaftsPm = sizes([6, 0], 20_000);
+    const question = { ...fit, boresPm, shaftsPm, purpose: 'most-likely' as const };
+    const [well, badly] = [0.2 * um, 5 * um];
+    const uShaftsPm = [0, 0];
+    const chance = (clearance: number, u: number) =>
+      probabilityBetween({ value: clearance * um, u, lower: fit.minPm, upper: fit.maxPm });
+    // Bore 0 with shaft 0 is 6, with shaft 1 is 12; bore 1 makes 7 and 13.
+    const found = pairPieces({ ...question, uBoresPm: [badly, well], uShaftsPm });
+    const wanted = Math.max(
+      chance(6, badly) * chance(13, well),
+      chance(12, badly) * chance(7, well),
+    );
+    expectNear(found.probabilityAllInside!, wanted, { rel: 1e-14 });
+    const other = pairPieces({ ...question, uBoresPm: [well, badly], uShaftsPm });
+    const otherWanted = Math.max(
+      chance(6, well) * chance(13, badly),
+      chance(12, well) * chance(7, badly),
+    );
+    expectNear(other.probabilityAllInside!, otherWanted, { rel: 1e-14 });
+    // One of the two leaves the order of sizes.
+    expect(found.pairs.map(({ shaft }) => shaft)).not.toEqual(
+      other.pairs.map(({ shaft }) => shaft),
     );
   });
 

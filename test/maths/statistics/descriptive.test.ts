@@ -20,6 +20,10 @@ const readings = fc.array(fc.double({ min: -1e3, max: 1e3, noNaN: true }), {
   maxLength: 40,
 });
 
+/** Places of the 256 of n values that stand for all. */
+const evenlyPicked = (n: number) =>
+  new Set(Array.from({ length: 256 }, (_, k) => Math.floor(((k + 0.5) * n) / 256)));
+
 describe('mean, variance and standard deviation', () => {
   it('keep their digits at a large offset', () => {
     // NIST StRD NumAcc4: 10000000.2 and then .1, .3 in turn; certified mean 10000000.2, sd 0.1.
@@ -65,9 +69,7 @@ describe('mean, variance and standard deviation', () => {
     // 20000 values, 256 evenly picked: all of them 0, the others 1e6 and 1e6 + 1 in turn, so the mean
     // and the squares follow from three counts.
     const n = 20_000;
-    const picked = new Set(
-      Array.from({ length: 256 }, (_, k) => Math.floor(((k + 0.5) * n) / 256)),
-    );
+    const picked = evenlyPicked(n);
     let [low, high] = [0, 0];
     const values = Float64Array.from({ length: n }, (_, i) => {
       if (picked.has(i)) return 0;
@@ -87,9 +89,29 @@ describe('mean, variance and standard deviation', () => {
     expectNear(variance(values), wanted, { rel: 5000 * 1.1e-16 });
   });
 
+  it('have a mean right to the last digit where the sample misleads and the sums round', () => {
+    // As before, the others 1e6 and some 2^-30: the exact sum in whole numbers. Two roundings.
+    const n = 20_000;
+    const picked = evenlyPicked(n);
+    let sum = 0n;
+    const values = Float64Array.from({ length: n }, (_, i) => {
+      if (picked.has(i)) return 0;
+      const parts = (i * 7919) % 1_000_003;
+      sum += 1_000_000n * 2n ** 30n + BigInt(parts);
+      return 1e6 + parts / 2 ** 30;
+    });
+    expectNear(mean(values), Number(sum) / n / 2 ** 30, { rel: 2.3e-16 });
+  });
+
   it('stay exact for many values all alike', () => {
     expect(standardDeviation(new Float64Array(20_000).fill(0.1))).toBe(0);
     expect(mean(new Float64Array(20_000).fill(0.1))).toBe(0.1);
+  });
+
+  it('refuse many values whose sum is too large even for a sample of them', () => {
+    const large = new Float64Array(20_000).fill(1.7e308);
+    expect(() => mean(large)).toThrow('whose sum is below');
+    expect(() => standardDeviation(large)).toThrow('whose sum is below');
   });
 
   it('refuse among many values those that are no numbers, and say where', () => {
