@@ -25,7 +25,7 @@ export type DecimalMark = z.infer<typeof DecimalMark>;
 export const Instant = z.iso.datetime({ offset: true });
 
 /** An editable thing says which version a change was made from; a stale one is refused with both texts. */
-export const Version = z.int().min(1);
+const Version = z.int().min(1);
 
 export const Name = z.string().trim().min(1).max(120);
 export const ShortText = z.string().trim().max(120);

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { Id, LongText, Name, ShortText, thing } from './common';
 
 /** At most this many pieces of one part: a batch, not a factory. */
-export const quantityMax = 2000;
+const quantityMax = 2000;
 
 /** An item of the drawing. */
 export const part = thing({

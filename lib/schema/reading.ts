@@ -18,7 +18,7 @@ export const SlipKind = z.enum([
 export type SlipKind = z.infer<typeof SlipKind>;
 
 /** The text of one entry exactly as it was typed or as the gauge sent it; never rewritten, not even trimmed. */
-export const TypedText = z.string().min(1).max(64);
+const TypedText = z.string().min(1).max(64);
 
 const sent = {
   id: Id,

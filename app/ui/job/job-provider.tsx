@@ -83,7 +83,7 @@ export function useJob(): Job {
 }
 
 /** What this device holds that the book does not have yet. */
-export function useOutbox(): Snapshot {
+function useOutbox(): Snapshot {
   return useSyncExternalStore(
     useCallback((listener) => browserOutbox().subscribe(listener), []),
     () => browserOutbox().snapshot(),
