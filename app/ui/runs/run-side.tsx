@@ -106,9 +106,9 @@ function Stretch({ run }: { run: RunView }) {
   const since = run.points.filter((point) => !point.earlier);
   if (since.length === 0) return null;
   return (
-    <Panel>
-      <p className={styles.remark}>Since the last event, on the drawn limits</p>
-      <div className={styles.stretch}>
+    <div className={styles.stretch}>
+      <Panel>
+        <p className={styles.remark}>Since the last event, on the drawn limits</p>
         <FittedStrip
           name={`${run.feature.name}, since the last event`}
           data={{
@@ -125,7 +125,7 @@ function Stretch({ run }: { run: RunView }) {
             size: null,
           }}
         />
-      </div>
-    </Panel>
+      </Panel>
+    </div>
   );
 }
