@@ -9,7 +9,7 @@ import { requireNode } from '../lib/command/require-node.mjs';
 import { root } from '../lib/command/root.mjs';
 import { runAsCommand } from '../lib/command/run-as-command.mjs';
 import { Refusal } from '../lib/command/refusal.mjs';
-import { vitestCounts } from './setup/vitest-counts.mjs';
+import { failedTitles, vitestCounts } from './setup/vitest-counts.mjs';
 
 const longestMs = 10 * 60_000;
 const results = join(root, 'test/.out/counts');
@@ -148,6 +148,10 @@ function notRun(stage) {
 }
 
 function report(done) {
+  for (const name of done.filter(({ failed }) => failed > 0).map((one) => one.name)) {
+    for (const title of failedTitles(read(resultOf(name))))
+      console.log(`failed in ${name}: ${title}`);
+  }
   console.log('\n== all');
   for (const { name, passed, failed, seconds } of done) {
     const verdict = failed === 0 ? 'ok  ' : 'FAIL';

@@ -8,6 +8,7 @@ export default defineConfig({
   root,
   resolve: { alias: { '@': root.replace(/\/$/, '') } },
   test: {
+    setupFiles: ['test/setup/same-draws.ts'],
     include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
     exclude: [
       'test/store/**',

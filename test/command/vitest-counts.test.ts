@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { vitestCounts } from '../setup/vitest-counts.mjs';
+import { failedTitles, vitestCounts } from '../setup/vitest-counts.mjs';
 
 const good = { status: 'passed', assertionResults: [{ status: 'passed' }] };
 const note = {
@@ -35,5 +35,24 @@ describe('vitestCounts', () => {
 
   it('proves nothing without a note', () => {
     expect(vitestCounts(undefined)).toEqual({ passed: 0, failed: 0 });
+  });
+});
+
+describe('failedTitles', () => {
+  it('names what failed with the first line of why, and files that could not be loaded', () => {
+    const failed = { status: 'failed', fullName: 'fits leave', failureMessages: ['no\nlater'] };
+    const passed = { status: 'passed', fullName: 'fits stay', failureMessages: [] };
+    const testResults = [
+      { name: 'a.test.ts', status: 'failed', assertionResults: [passed, failed] },
+      { name: 'b.test.ts', status: 'failed', message: 'unknown word\nat 3', assertionResults: [] },
+    ];
+    expect(failedTitles({ testResults })).toEqual(['fits leave: no', 'b.test.ts: unknown word']);
+  });
+
+  it('has nothing to name where all passed, or where nothing was noted', () => {
+    expect(failedTitles(undefined)).toEqual([]);
+    expect(
+      failedTitles({ testResults: [{ name: 'a', status: 'passed', assertionResults: [] }] }),
+    ).toEqual([]);
   });
 });

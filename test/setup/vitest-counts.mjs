@@ -22,3 +22,23 @@ export function vitestCounts(note) {
     failed: note.numFailedTests + idle + unloaded.length,
   };
 }
+
+/**
+ * What failed, each with its first line of why, for the end of a long run.
+ *
+ * @param {{ testResults: { name: string, message?: string, status: string, assertionResults:
+ *   { status: string, fullName: string, failureMessages: string[] }[] }[] } | undefined} note
+ * @returns {string[]}
+ */
+export function failedTitles(note) {
+  return (note?.testResults ?? []).flatMap(({ name, message, status, assertionResults }) => {
+    const failed = assertionResults.filter((test) => test.status === 'failed');
+    if (failed.length === 0 && status === 'failed') return [`${name}: ${firstLine(message)}`];
+    return failed.map((test) => `${test.fullName}: ${firstLine(test.failureMessages[0])}`);
+  });
+}
+
+/** @param {string | undefined} text */
+function firstLine(text) {
+  return (text ?? '').split('\n', 1)[0] ?? '';
+}

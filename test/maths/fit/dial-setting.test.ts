@@ -46,11 +46,14 @@ describe('dialSetting', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 2_000 * um }), dials, (leftPm, dial) => {
         const set = dialSetting(leftPm, dial);
-        const step = (dial.divisionPm * (dial.reads === 'radius' ? 2 : 1)) / dial.fineFeedRatio;
+        // Times the fine-feed ratio everything is a whole number below 2^53, so nothing is rounded here.
+        const ratio = dial.fineFeedRatio;
+        const step = dial.divisionPm * (dial.reads === 'radius' ? 2 : 1);
+        expect(set.divisions * step).toBeLessThanOrEqual(leftPm * ratio);
+        expect((set.divisions + 1) * step).toBeGreaterThan(leftPm * ratio);
         // takesOffPm is rounded to a picometre where the fine feed does not divide.
-        expect(set.divisions * step).toBeLessThanOrEqual(leftPm);
-        expect((set.divisions + 1) * step).toBeGreaterThan(leftPm);
-        expect(Math.abs(set.takesOffPm - set.divisions * step)).toBeLessThanOrEqual(0.5);
+        const roundedAway = Math.abs(set.takesOffPm * ratio - set.divisions * step);
+        expect(roundedAway).toBeLessThanOrEqual(ratio / 2);
         expect(set.takesOffPm + set.leavesOnPm).toBe(leftPm);
       }),
     );
