@@ -1,10 +1,16 @@
 'use client';
 
+import { mathsWords } from '@/lib/text/maths-words';
+
+type Props = { error: Error & { code?: string }; reset: () => void };
+
 /** What a sheet says when it could not be drawn. Nothing kept is lost by it. */
-export default function SheetError({ reset }: { error: Error; reset: () => void }) {
+export default function SheetError({ error, reset }: Props) {
+  const why = mathsWords(error.code ?? '');
   return (
     <main>
       <p className="t-section">This sheet could not be drawn.</p>
+      {why !== null && <p className="t-sentence">{why}</p>}
       <p className="t-sentence">
         Everything kept is still in the notebook. Draw it again; if it fails again, the reason is in
         the log of the machine that runs Fitwright.
