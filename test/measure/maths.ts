@@ -8,7 +8,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { cpus, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { leastTotal } from '@/lib/maths/assignment/least-total';
@@ -22,6 +22,7 @@ import { mean } from '@/lib/maths/statistics/mean';
 import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
 import { parseLength } from '@/lib/units/parse-length';
 import { seededDraws } from './seeded-draws';
+import { printTable, type Row } from './table';
 
 type Measure = {
   name: string;
@@ -32,6 +33,8 @@ type Measure = {
   times?: number;
   /** The same for numpy and scipy, by the names of maths.py; left out where they have no equal. */
   twin?: { kind: string; arguments: unknown[] };
+  /** Aimed at: at most so many times as long as the twin, or at most so long. */
+  aim: { times: number } | { ms: number };
   /** How far the two check values may be apart, relative to their size. */
   agreesTo?: number;
 };
@@ -52,8 +55,7 @@ try {
   ];
   const theirs = twins(measures);
   const rows = measures.map((measure) => row(measure, theirs?.[measure.name]));
-  console.log(`${cpus()[0]?.model ?? 'unknown processor'}, node ${process.version}\n`);
-  print(rows);
+  printTable(rows.map(({ shown }) => shown));
   if (theirs === undefined) console.log('\npython3 with numpy and scipy was not found.');
   if (rows.some((one) => one.apart)) process.exitCode = 1;
 } finally {
@@ -65,6 +67,7 @@ function meanAndSd(): Measure {
   const values = Float64Array.from({ length: 1e6 }, () => 25 + draws.normal() / 1000);
   return {
     name: 'mean and standard deviation of 10^6',
+    aim: { times: 1 },
     rounds: 11,
     run: () => mean(values) + standardDeviation(values),
     twin: { kind: 'mean_and_sd', arguments: [kept('values', values)] },
@@ -83,6 +86,7 @@ function clearancePairing(size: number, barredEvery = Infinity): Measure {
   const barred = forbidden.length > 0 ? `, ${forbidden.length} forbidden` : '';
   return {
     name: `pairing ${size} with ${size} by clearance${barred}`,
+    aim: { times: 1 },
     rounds: 5,
     run: () => pairPieces({ ...question, forbidden, purpose: 'closest' }).sumOffPm,
     twin: {
@@ -97,6 +101,7 @@ function randomAssignment(size: number): Measure {
   const costs = Float64Array.from({ length: size * size }, () => Math.floor(1e6 * draws.uniform()));
   return {
     name: `assignment ${size} x ${size}, random costs`,
+    aim: { times: 2 },
     rounds: 5,
     run: () => leastTotal({ rows: size, columns: size, costs }).total,
     twin: { kind: 'assignment', arguments: [kept(`costs-${size}`, costs), size] },
@@ -123,6 +128,7 @@ function chainDraws(): Measure {
   const [draws, seed, coverage] = [1e6, 1, 0.95];
   return {
     name: 'Monte Carlo of a chain of 6 links, 10^6 draws',
+    aim: { times: 3 },
     rounds: 5,
     run: () => {
       const { u, shortest, symmetric } = monteCarlo(closing, spreads, {
@@ -148,6 +154,7 @@ function chartAndRules(): Measure {
   const readings = [...values];
   return {
     name: 'chart limits and all pattern rules on 10^5 points',
+    aim: { ms: 50 },
     rounds: 11,
     run: () => {
       const { mean: centre, sigma } = individualsLimits({ values: readings });
@@ -165,6 +172,7 @@ function typedLine(): Measure {
   const times = 80_000;
   return {
     name: 'a typed line',
+    aim: { ms: 0.002 },
     rounds: 11,
     times,
     run: () => {
@@ -202,9 +210,7 @@ function twins(measures: readonly Measure[]): Found | undefined {
   return JSON.parse(done.stdout) as Found;
 }
 
-type Row = { name: string; ours: string; theirs: string; ratio: string; apart: boolean };
-
-function row(measure: Measure, twin: Found[string] | undefined): Row {
+function row(measure: Measure, twin: Found[string] | undefined): { shown: Row; apart: boolean } {
   const { name, rounds, run, times = 1, agreesTo = 1e-9 } = measure;
   let check = run();
   const taken = Array.from({ length: rounds }, () => {
@@ -212,25 +218,25 @@ function row(measure: Measure, twin: Found[string] | undefined): Row {
     check = run();
     return performance.now() - start;
   });
-  const ours = taken.sort((a, b) => a - b)[rounds >> 1]!;
-  const shown = { name, ours: asTime(ours / times) };
-  if (twin === undefined) return { ...shown, theirs: '-', ratio: '-', apart: false };
-  const [theirs, wanted] = twin;
+  const ours = taken.sort((a, b) => a - b)[rounds >> 1]! / times;
+  const theirs = twin === undefined ? null : twin[0] / times;
+  const against = theirs === null ? '' : `numpy and scipy ${asTime(theirs)}`;
+  const aim = aimWords(measure.aim, ours, theirs);
+  const shown = { what: name, own: asTime(ours), against, aim };
+  if (twin === undefined) return { shown, apart: false };
+  const wanted = twin[1];
   const apart = !(Math.abs(check - wanted) <= agreesTo * Math.abs(wanted));
-  const ratio = (ours / theirs).toFixed(2);
   if (apart) console.error(`${name}: got ${check}, numpy and scipy ${wanted}`);
-  return { ...shown, theirs: asTime(theirs / times), ratio, apart };
+  return { shown, apart };
+}
+
+function aimWords(aim: Measure['aim'], ours: number, theirs: number | null): string {
+  if ('ms' in aim) return `${asTime(aim.ms)}${ours <= aim.ms ? '' : ', missed'}`;
+  if (theirs === null) return `${aim.times} as long`;
+  const ratio = ours / theirs;
+  return `${ratio.toFixed(2)} as long, aim ${aim.times}${ratio <= aim.times ? '' : ', missed'}`;
 }
 
 function asTime(ms: number): string {
-  return ms < 0.1 ? `${(1000 * ms).toFixed(2)} us` : `${ms.toFixed(ms < 10 ? 2 : 0)} ms`;
-}
-
-function print(rows: readonly Row[]): void {
-  const heads = { name: 'work', ours: 'here', theirs: 'numpy/scipy', ratio: 'ratio' };
-  const width = Math.max(...rows.map(({ name }) => name.length));
-  for (const { name, ours, theirs, ratio } of [heads, ...rows]) {
-    const cells = [ours.padStart(10), theirs.padStart(12), ratio.padStart(7)];
-    console.log(name.padEnd(width), ...cells);
-  }
+  return ms < 0.1 ? `${(1000 * ms).toFixed(2)} µs` : `${ms.toFixed(ms < 10 ? 2 : 0)} ms`;
 }

@@ -8,7 +8,6 @@
  * is slower than aimed at is printed so; nothing is judged here.
  */
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
-import { cpus } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { buildIfBehind } from '@/lib/command/build.mjs';
@@ -27,21 +26,13 @@ import { apiLoad } from './api-load';
 import { fillNotebook } from './fill-notebook';
 import { median, timeSideBySide } from './median';
 import { rawReadings } from './raw-readings';
-
-type Line = {
-  name: string;
-  ms: number;
-  beside: string;
-  besideMs: number;
-  aim: string;
-  reached: boolean;
-};
+import { printTable, type Row } from './table';
 
 const rounds = 9;
 const boardReadings = 400;
 const totals = [1_000, 100_000, 1_000_000];
 
-const lines: Line[] = [];
+const rows: Row[] = [];
 mkdirSync(join(root, 'test/.out'), { recursive: true });
 const folder = mkdtempSync(join(root, 'test/.out/measure-'));
 const postgres = await startPostgres();
@@ -53,7 +44,7 @@ try {
     await measureApi(engine, await fresh());
     await measureBoard(engine, await fresh());
   }
-  print();
+  printTable(rows);
 } finally {
   await closeStore();
   postgres.stop();
@@ -145,7 +136,8 @@ async function measureBoard(engine: string, url: string): Promise<void> {
   const { register } = await timeSideBySide(rounds, {
     register: { times: 5, make: () => null, run: jobsRegister },
   });
-  console.log(`${engine}: list of 100 to 150 jobs with 10^6 readings: ${register.toFixed(1)} ms`);
+  const what = `${engine}: list of 100 to 150 jobs, 10^6 readings in all`;
+  rows.push({ what, own: `${register.toFixed(1)} ms`, against: '', aim: '' });
 }
 
 async function open(url: string) {
@@ -181,25 +173,11 @@ function compare(
 ): void {
   const ratio = by === 'speed' ? besideMs / ms : ms / besideMs;
   const reached = by === 'speed' ? ratio >= aim : ratio <= aim;
-  const aimed = by === 'speed' ? `>= ${aim} x as fast` : `<= ${aim} x as long`;
-  lines.push({ name, ms, beside, besideMs, aim: `${ratio.toFixed(2)} (${aimed})`, reached });
-}
-
-function print(): void {
-  console.log(
-    `\n${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, node ${process.version}\n`,
-  );
-  console.log('| what | ms | beside | ms | ratio (aim) | |');
-  console.log('| --- | ---: | --- | ---: | --- | --- |');
-  for (const { name, ms, beside, besideMs, aim, reached } of lines) {
-    const cells = [
-      name,
-      ms.toFixed(3),
-      beside,
-      besideMs.toFixed(3),
-      aim,
-      reached ? 'reached' : 'missed',
-    ];
-    console.log(`| ${cells.join(' | ')} |`);
-  }
+  const as = by === 'speed' ? 'as fast' : 'as long';
+  rows.push({
+    what: name,
+    own: `${ms.toFixed(2)} ms`,
+    against: `${beside} ${besideMs.toFixed(2)} ms`,
+    aim: `${ratio.toFixed(2)} ${as}, aim ${aim}${reached ? '' : ', missed'}`,
+  });
 }
