@@ -16,9 +16,10 @@ const links = fc.array(
       coefficient: fc.constantFrom(1, -1, 2, -0.5),
       nominal: fc.double({ min: -50, max: 50, noNaN: true }),
       lower: fc.double({ min: -0.2, max: 0.2, noNaN: true }),
-      zone: fc.double({ min: 0, max: 0.2, noNaN: true }),
+      // Whole picometres: no tolerance is so small that its square is nothing.
+      zonePm: fc.integer({ min: 0, max: 2e8 }),
     })
-    .map(({ zone, lower, ...rest }): Link => ({ ...rest, lower, upper: lower + zone })),
+    .map(({ zonePm, lower, ...rest }): Link => ({ ...rest, lower, upper: lower + zonePm / 1e9 })),
   { minLength: 1, maxLength: 7 },
 );
 
