@@ -3,22 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { costMatrix, type CostMatrix, type Pair } from '@/lib/maths/assignment/cost-matrix';
 import { leastTotal } from '@/lib/maths/assignment/least-total';
 import { bruteForce, costsOf, sum } from './brute-force';
-
-// Small spreads make many ties, and about a third of the pairs is forbidden.
-const cell = fc.oneof(
-  { weight: 2, arbitrary: fc.integer({ min: -9, max: 9 }) },
-  { weight: 1, arbitrary: fc.constant(null) },
-);
-const matrices = (max: number, of: fc.Arbitrary<number | null> = cell) =>
-  fc
-    .tuple(fc.integer({ min: 1, max }), fc.integer({ min: 1, max }))
-    .chain(([rows, columns]) =>
-      fc.array(fc.array(of, { minLength: columns, maxLength: columns }), {
-        minLength: rows,
-        maxLength: rows,
-      }),
-    )
-    .map(costMatrix);
+import { matrices } from './matrices';
 
 describe('leastTotal', () => {
   it('agrees with brute force over every pairing up to 6 by 6, forbidden pairs and all', () => {
