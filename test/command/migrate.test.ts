@@ -59,13 +59,23 @@ const tables = (file: string) =>
 const person = (id: string) =>
   `INSERT INTO "Person" ("id", "createdAt", "name") VALUES ('${id}', '2026-11-25', 'Ann')`;
 
+/** Every migration there is, in order. */
+const own = readdirSync(join(root, 'prisma/sqlite/migrations'))
+  .filter((name) => /^\d+_/.test(name))
+  .sort();
+
 describe('migrate, on SQLite', () => {
+  it('has the same migrations for both databases', () => {
+    const others = readdirSync(join(root, 'prisma/postgresql/migrations'));
+    expect(others.filter((name) => /^\d+_/.test(name)).sort()).toEqual(own);
+  });
+
   it('makes a new notebook with every migration, in order, and marks its folder', async () => {
     const book = notebook();
     add(book, '20991231000000_next', 'CREATE TABLE "Next" ("id" TEXT);');
     const done = await migrate(book.url, book.migrations);
     expect(done).toEqual({
-      applied: ['20261125090000_first', '20991231000000_next'],
+      applied: [...own, '20991231000000_next'],
       backup: null,
     });
     expect(tables(book.file)).toEqual(expect.arrayContaining(['Job', 'Next', 'Reading']));
