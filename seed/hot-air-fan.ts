@@ -287,7 +287,7 @@ export const exampleJob: JobStart = {
     },
   ],
   runs: [
-    { id: exampleId('run', 1), featureId: features.webBoss, dial: 'radius', divisionPm: 10 * um },
+    { id: exampleId('run', 1), featureId: features.webBoss, dial: 'radius', divisionPm: 10 * um, zones: false },
   ],
 };
 

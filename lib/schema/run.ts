@@ -7,6 +7,9 @@ export const run = thing({
   fields: {
     dial: z.enum(['radius', 'diameter']).describe('What one division of the slide moves'),
     divisionPm: PositivePm.describe('One division of that dial'),
+    zones: z
+      .boolean()
+      .describe('A short batch set up and run by zones: the middle half of the limits decides'),
   },
   made: {},
 });

@@ -22,7 +22,7 @@ export function jobStart(quantity = 3): JobStart {
       { ...newFeature(), id: outside, partId: plunger, position: 1, kind: 'outside', balloon: '2' },
     ],
     fits: [newFit(bore, outside)],
-    runs: [{ id: uuidv7(), featureId: bore, dial: 'radius', divisionPm: 20_000_000 }],
+    runs: [{ id: uuidv7(), featureId: bore, dial: 'radius', divisionPm: 20_000_000, zones: false }],
   };
 }
 

@@ -78,6 +78,7 @@ export function NewRun() {
       featureId,
       dial,
       divisionPm: read.pm,
+      zones: false,
     });
   }
 }
