@@ -160,12 +160,15 @@ describe('zoneRun', () => {
   });
 
   it('learns how often to sample from the pieces between adjustments', () => {
-    const run = zones([...Array.from({ length: 43 }, () => 20)], {
-      events: [
-        [13, 'offset moved'],
-        [37, 'insert changed'],
-      ],
-    });
+    const run = zones(
+      Array.from({ length: 43 }, () => 20),
+      {
+        events: [
+          [13, 'offset moved'],
+          [37, 'insert changed'],
+        ],
+      },
+    );
     // 24 pieces from one to the next: every fourth. Five after the last, then 43 and 47.
     expect(run.gap).toEqual({ meanGap: 24, samplePieces: 4 });
     expect(run).toMatchObject({ state: 'run', nextOrdinal: 47 });

@@ -1,5 +1,6 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { useJob } from '../job/job-provider';
 import { BenchDesk } from './bench-desk';
@@ -24,6 +25,8 @@ import { useMemory } from './use-memory';
 import { usePerson } from './use-person';
 import { useTitle } from './use-title';
 import { useWakeLock } from './use-wake-lock';
+
+const ZoneNote = dynamic(() => import('./zone-note').then((one) => one.ZoneNote));
 
 /** Keys and map closer together. */
 const low = '(max-width: 767px) and (max-height: 811px)';
@@ -97,6 +100,9 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
         )}
         {last === null && cell.earlier.length === 0 ? null : (
           <TargetNote bench={bench} trouble={cut.trouble} />
+        )}
+        {bench.view.runs.some((run) => run.feature.id === feature.id) && (
+          <ZoneNote bench={bench} onDone={toEntry} />
         )}
       </div>
       <div className={styles.map}>

@@ -11,6 +11,7 @@ import { Panel } from '../primitives/panel';
 import { FittedStrip } from '../strip/fitted-strip';
 import { NoteEvent } from './note-event';
 import styles from './runs.module.css';
+import { ZonesPanel } from './zones-panel';
 
 /** What the run says: what to do next, the figures behind it, the stretch on the drawn limits. */
 export function RunSide({ run }: { run: RunView }) {
@@ -49,6 +50,7 @@ export function RunSide({ run }: { run: RunView }) {
           </>
         )}
       </Panel>
+      <ZonesPanel run={run} />
       {run.drift?.kind === 'line' && <DriftFigures run={run} />}
       {run.points.length > 0 && <Stretch run={run} />}
       <div className={styles.buttons}>

@@ -1,0 +1,60 @@
+'use client';
+
+import { uuidv7 } from '@/lib/outbox/ids';
+import type { RunView } from '@/lib/rules/run-view';
+import type { ZoneRun } from '@/lib/rules/zone-run';
+import type { RunEventKind } from '@/lib/schema/run';
+import { eventWords } from '@/lib/text/event-words';
+import { shownLength } from '@/lib/text/shown-size';
+import { chartStepPm } from '../charts/run-chart-data';
+import { useJob } from '../job/job-provider';
+import { useThings } from '../job/use-things';
+import { Button } from '../primitives/button';
+import styles from './zones.module.css';
+
+type Props = { run: RunView; zones: ZoneRun; onDone?: () => void };
+
+/** What was done about a stop, noted in one press: the move as it was advised, or something else. */
+export function ZoneActs({ run, zones, onDone }: Props) {
+  const { chosen } = useJob();
+  const { make, trouble, busy } = useThings();
+  if (zones.state !== 'stop') return null;
+  const { move } = zones;
+  const moved =
+    move === null
+      ? null
+      : shownLength(move.onDiameterPm, chartStepPm[chosen.unit], chosen, 'always');
+  return (
+    <div className={styles.acts}>
+      {move !== null && moved !== null && (
+        <Button kind="warm" disabled={busy} onClick={() => void note('offset moved')}>
+          Moved {moved}
+        </Button>
+      )}
+      {(['insert changed', 're-chucked'] as const).map((kind) => (
+        <Button key={kind} disabled={busy} onClick={() => void note(kind)}>
+          {eventWords({ kind, note: '', at: '' }).title}
+        </Button>
+      ))}
+      {trouble !== null && (
+        <p role="alert" className={styles.trouble}>
+          {trouble}
+        </p>
+      )}
+    </div>
+  );
+
+  async function note(kind: RunEventKind) {
+    const done = await make('runEvent', {
+      id: uuidv7(),
+      jobId: run.run.jobId,
+      runId: run.run.id,
+      afterOrdinal: zones.steps.at(-1)?.piece.ordinal ?? 0,
+      kind,
+      note: '',
+      offsetPm: kind === 'offset moved' ? (move?.onDiameterPm ?? null) : null,
+      at: new Date().toISOString(),
+    });
+    if (done) onDone?.();
+  }
+}
