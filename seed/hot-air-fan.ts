@@ -287,7 +287,13 @@ export const exampleJob: JobStart = {
     },
   ],
   runs: [
-    { id: exampleId('run', 1), featureId: features.webBoss, dial: 'radius', divisionPm: 10 * um, zones: false },
+    {
+      id: exampleId('run', 1),
+      featureId: features.webBoss,
+      dial: 'radius',
+      divisionPm: 10 * um,
+      zones: false,
+    },
   ],
 };
 

@@ -30,7 +30,7 @@ export function zoneWords(facts: ZoneWordFacts, shown: Shown): ZoneWords {
     case 'set up':
       return settingUp(facts);
     case 'run':
-      return { title: 'Run', says: running(facts), decide: false };
+      return { title: 'Run on', says: running(facts), decide: false };
     case 'second': {
       const second = nextMark(facts);
       return {

@@ -98,17 +98,17 @@ describe('a short batch by zones', () => {
       await next(page, `Q${i + 2}`);
     }
     expect(await says(page)).toBe(
-      'Four of five Q4 is in the middle half. One more in a row and the batch may run. Make Q5 and measure it.',
+      'Four of five Q4 is in the middle half. One more in a row and the batch may run. Make Q5 and measure it. No longer by zones',
     );
     await log(page, '9.999');
-    await expect.poll(() => says(page)).toContain('Run Q5 is the fifth in a row.');
+    await expect.poll(() => says(page)).toContain('Run on Q5 is the fifth in a row.');
 
     await next(page, 'Q6');
     await log(page, '10.013');
     await expect
       .poll(() => says(page))
       .toBe(
-        'Measure Q7 too Q6 is in the high quarter. Leave the machine as it is: the very next piece decides.',
+        'Measure Q7 too Q6 is in the high quarter. Leave the machine as it is: the very next piece decides. No longer by zones',
       );
     await next(page, 'Q7');
     await log(page, '10.016');
@@ -116,7 +116,7 @@ describe('a short batch by zones', () => {
     await expect
       .poll(() => says(page))
       .toBe(
-        'Move it 0.020 smaller Q6 and Q7 are both high. On the radius dial that is 0.010. Then five in a row again.',
+        'Move it 0.020 smaller Q6 and Q7 are both high. On the radius dial that is 0.010. Then five in a row again. ',
       );
 
     await zones(page).getByRole('button', { name: 'Moved −0.020' }).click();

@@ -35,7 +35,14 @@ function samples() {
     fit: { ...newFit(job.bore.id, job.outside.id), jobId },
     pair: { ...pair(), jobId },
     cut: { ...cut(), jobId },
-    run: { id: uuidv7(), jobId, featureId: job.bore.id, dial: 'diameter', divisionPm: 25_400_000, zones: false },
+    run: {
+      id: uuidv7(),
+      jobId,
+      featureId: job.bore.id,
+      dial: 'diameter',
+      divisionPm: 25_400_000,
+      zones: false,
+    },
     runEvent: {
       id: uuidv7(), jobId, runId: job.run.id, afterOrdinal: 2, kind: 'insert changed',
       note: 'worn', offsetPm: -5_000_000, at,

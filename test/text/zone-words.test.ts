@@ -55,7 +55,7 @@ describe('zoneWords', () => {
     const steps = [step('W5', 'green', 'approves')];
     const run = facts({ state: 'run', steps, inARow: 5, nextOrdinal: 6 });
     expect(zoneWords(run, mm)).toEqual({
-      title: 'Run',
+      title: 'Run on',
       says: 'W5 is the fifth in a row. Measure W6 next, and each piece until two adjustments are noted: then how often is worked out.',
       decide: false,
     });

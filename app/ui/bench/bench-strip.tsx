@@ -58,6 +58,9 @@ function stripData(bench: Bench): StripData {
     resolutionPm,
     ...limits,
     drawn: cell.limitsFrom === 'drawing',
+    quarters: bench.view.runs.some(
+      ({ run, feature }) => run.zones && feature.id === bench.feature.id,
+    ),
     ...(size === null
       ? {}
       : { guardPm: guardFactor * Math.hypot(size.standardPm, partnerStandardPm) }),

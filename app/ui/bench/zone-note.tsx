@@ -34,17 +34,15 @@ export function ZoneNote({ bench, onDone }: Props) {
   return (
     <section className={styles.zones} data-decide={words.decide || undefined} aria-label="By zones">
       <p className={styles.says} role={words.decide ? 'alert' : 'status'}>
-        <b className={styles.title}>{words.title}</b> {words.says}
-      </p>
-      <ZoneActs run={run} zones={zones} onDone={onDone} />
-      {zones.state === 'stop' ? null : (
-        <p className={styles.offer}>
+        <b className={styles.title}>{words.title}</b> {words.says}{' '}
+        {zones.state === 'stop' ? null : (
           <button type="button" disabled={busy} onClick={() => void turn(false)}>
             No longer by zones
           </button>
-          {trouble}
-        </p>
-      )}
+        )}
+      </p>
+      <ZoneActs run={run} zones={zones} onDone={onDone} />
+      {trouble}
     </section>
   );
 }

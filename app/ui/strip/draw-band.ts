@@ -49,6 +49,18 @@ export function postShapes({ data, scale, bandTop, baseline }: Drawing): Shapes 
     });
 }
 
+/** Where the middle half of the limits begins and ends. */
+export function quarterShapes({ data, scale, bandTop, baseline }: Drawing): Shapes {
+  const { lowerPm, upperPm, quarters = false } = data;
+  if (!quarters || lowerPm === null || upperPm === null) return [];
+  return [0.25, 0.75].flatMap((part) => {
+    const pm = lowerPm + part * (upperPm - lowerPm);
+    if (!scale.holds(pm)) return [];
+    const x = scale.xOf(pm);
+    return [{ kind: 'line', role: 'quarter', x1: x, y1: bandTop, x2: x, y2: baseline } as const];
+  });
+}
+
 /** The aim: a V cut up into the band from the baseline. */
 export function notchShapes({ data, scale, baseline }: Drawing): Shapes {
   const aimPm = data.aimPm ?? null;

@@ -4,6 +4,8 @@ import type { StripFacts, StripPartner } from '@/lib/text/strip-facts';
 export type StripData = StripFacts & {
   /** Half-width of the guard about each limit: 1.65 u, or the job's own rule. */
   guardPm?: number;
+  /** Lines at the quarter points of the limits: the batch runs by zones. */
+  quarters?: boolean;
   /** It is the piece being cut: its notch is blue. */
   live?: boolean;
   /** The scale to keep while the piece is open; without it `stripSpan` decides. */

@@ -1,5 +1,5 @@
 import { baselineShapes, numeralShapes, plateShapes, tickShapes } from './draw-axis';
-import { bandShapes, notchShapes, postShapes } from './draw-band';
+import { bandShapes, notchShapes, postShapes, quarterShapes } from './draw-band';
 import { labelShapes } from './draw-labels';
 import { expectedShapes, readingShapes, sizeShapes } from './draw-size';
 import { largeDrawing } from './large-drawing';
@@ -40,6 +40,7 @@ export function stripLayout(data: StripData, size: StripSizeName, widthPx: numbe
       ...bandShapes(drawing),
       ...tickShapes(drawing),
       ...baselineShapes(drawing),
+      ...quarterShapes(drawing),
       ...postShapes(drawing),
       ...notchShapes(drawing),
       ...expectedShapes(drawing),

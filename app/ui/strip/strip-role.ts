@@ -11,6 +11,7 @@ export type StripRole =
   | 'numeral'
   | 'unit'
   | 'post'
+  | 'quarter'
   | 'notch'
   | 'notchLive'
   | 'expected'

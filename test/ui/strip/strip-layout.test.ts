@@ -298,6 +298,16 @@ describe('each variant of a large strip', () => {
     expect(Math.abs(label!.x - x) - half).toBeGreaterThanOrEqual(4.5);
   });
 
+  it('by zones: two thin lines at the quarter points, within the band', () => {
+    const zones = { ...variant('Inside'), quarters: true };
+    const [lower, upper] = all(zones, 'line', 'post').map(({ x1 }) => x1);
+    const [low, high] = all(zones, 'line', 'quarter').map(({ x1 }) => x1);
+    expect(low).toBeCloseTo(lower! + (upper! - lower!) / 4, 6);
+    expect(high).toBeCloseTo(upper! - (upper! - lower!) / 4, 6);
+    expect(all({ ...zones, quarters: false }, 'line', 'quarter')).toEqual([]);
+    expect(all({ ...zones, upperPm: null }, 'line', 'quarter')).toEqual([]);
+  });
+
   it('guards that meet are one hatch, so that no line is drawn twice', () => {
     expect(all({ ...variant('Inside'), guardPm: mm(0.0021) }, 'rect', 'guard')).toHaveLength(1);
   });
