@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Id } from '@/lib/schema/common';
+import { DeviceHeld } from '@/lib/schema/device';
 import { JobStart, JobStarted } from '@/lib/schema/new-job';
 import { Change, thingKinds } from '@/lib/schema/change';
 import { Batch, batchMax, NewCorrection, NewReading, Outcomes } from '@/lib/schema/reading';
@@ -22,15 +23,6 @@ export const addresses: readonly Address[] = [
       201: { says: 'It is started', body: JobStarted },
     },
     problems: [...changeProblems, 'who-missing'],
-  },
-  {
-    method: 'post',
-    path: '/example',
-    summary: 'Load the example job',
-    more: 'Safe to repeat: what is in the notebook stays as it is.',
-    body: z.strictObject({}),
-    answers: { 200: { says: 'It is in the notebook', body: JobStarted } },
-    problems: changeProblems,
   },
   {
     method: 'get',
@@ -67,6 +59,15 @@ export const addresses: readonly Address[] = [
     body: z.strictObject({}),
     answers: { 200: { says: 'It is in the notebook', body: JobStarted } },
     problems: changeProblems,
+  },
+  {
+    method: 'get',
+    path: '/devices/{id}',
+    summary: 'What the book has of one device',
+    more: 'Its highest running number and the numbers below it that are not in the book. A device holds it against what it has sent, and sends again what was lost.',
+    params: z.object({ id: Id }),
+    answers: { 200: { says: 'Of a device that is not known: nothing', body: DeviceHeld } },
+    problems: ['no-such-thing'],
   },
   {
     method: 'get',

@@ -3,6 +3,7 @@ import { createConnection } from './connection';
 import { deviceId } from './device-id';
 import type { Draft, Entry } from './entry';
 import type { Environment } from './environment';
+import { findLost } from './find-lost';
 import { createLease } from './lease';
 import { createNoticeBoard } from './notice-board';
 import { createSender } from './sender';
@@ -35,6 +36,9 @@ export type Outbox = {
 
 /** How often a box that could not be read, or that other tabs cannot report on, is looked into. */
 const lookEveryMs = 20_000;
+/** The first comparison with the book waits until the page has settled; later ones are not more often than this. */
+const compareAfterMs = 5000;
+const compareEveryMs = 10 * 60_000;
 
 /** The outbox of one tab: box, sender and what screens see of them, wired together and started. */
 export function createOutbox(env: Environment): Outbox {
@@ -59,6 +63,8 @@ export function createOutbox(env: Environment): Outbox {
   });
   let stopped = false;
   let asked = false;
+  let comparedMs: number | null = null;
+  let comparing = false;
 
   function share(entries: Entry[]): void {
     board.merge(entries);
@@ -79,6 +85,25 @@ export function createOutbox(env: Environment): Outbox {
   // A box that cannot be read has been told of by the connection; the next look is never far.
   const tryLook = () => void look().catch(() => undefined);
 
+  /** Asks the server what it has of this device, now and then, and sends again what it lacks. */
+  async function compare(): Promise<void> {
+    const nowMs = env.nowMs();
+    if (comparing || (comparedMs !== null && Math.abs(nowMs - comparedMs) < compareEveryMs)) return;
+    comparing = true;
+    try {
+      const lost = await findLost(env, await box.copies());
+      if (lost === null || stopped) return;
+      comparedMs = nowMs;
+      if (lost.length === 0) return;
+      share(await box.sendAgain(lost));
+      sender.wake('entry');
+    } catch {
+      // A box that cannot be read has been told of by the connection; the next time is never far.
+    } finally {
+      comparing = false;
+    }
+  }
+
   env.channel?.listen((message) => {
     if (!isNews(message)) return;
     board.merge(message.entries);
@@ -92,11 +117,13 @@ export function createOutbox(env: Environment): Outbox {
     if (event === 'hidden') return;
     tryLook();
     sender.wake(event);
+    void compare();
   });
   let callOffTick: (() => void) | undefined;
   const tick = () => {
     callOffTick = env.after(lookEveryMs, () => {
       if (env.channel === null || !board.snapshot().ready) tryLook();
+      void compare();
       tick();
     });
   };
@@ -104,6 +131,7 @@ export function createOutbox(env: Environment): Outbox {
   tick();
   tryLook();
   sender.wake('start');
+  const callOffCompare = env.after(compareAfterMs, () => void compare());
 
   return {
     async keep(draft) {
@@ -137,6 +165,7 @@ export function createOutbox(env: Environment): Outbox {
       sender.stop();
       callOffPage();
       callOffTick?.();
+      callOffCompare();
       env.channel?.close();
       connection.close();
     },

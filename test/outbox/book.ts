@@ -27,6 +27,8 @@ export type Book = {
   rows: Map<string, { row: Row; seq: number; deviceId: string; path: string; receivedAt: string }>;
   /** Every request that was sent, in order. */
   requests: Request[];
+  /** Devices that asked what the book has of them, in order. */
+  comparisons: string[];
   /** Faults for the next requests, first to last. */
   faults: (Fault | null)[];
   /** A fault for every request, until it is taken away. */
@@ -73,7 +75,23 @@ export function createBook(clock: Clock): Book {
       headers: { date: date(), ...more },
     });
 
+  /** What the book has of one device, as `/api/v1/devices/{id}` says it. */
+  const held = (deviceId: string) => {
+    book.comparisons.push(deviceId);
+    if (book.broken !== null) throw new TypeError('Failed to fetch');
+    const numbers = [...book.rows.values()]
+      .filter((row) => row.deviceId === deviceId)
+      .map(({ row }) => row.deviceSeq)
+      .sort((a, b) => a - b);
+    const gaps = [0, ...numbers].flatMap((n, i) => {
+      const next = numbers[i];
+      return next === undefined || next === n + 1 ? [] : [{ from: n + 1, to: next - 1 }];
+    });
+    return answer(200, { deviceId, highest: numbers.at(-1) ?? 0, gaps });
+  };
+
   const book: Book = {
+    comparisons: [],
     rows: new Map(),
     requests: [],
     faults: [],
@@ -85,6 +103,7 @@ export function createBook(clock: Clock): Book {
       overtaken.splice(0).forEach(deliver);
     },
     async fetch(path, init) {
+      if (path.startsWith('/api/v1/devices/')) return held(path.split('/').at(-1)!);
       const { deviceId, entries } = JSON.parse(String(init.body)) as Request;
       const request = { path, deviceId, entries };
       book.requests.push(request);

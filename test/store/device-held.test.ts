@@ -1,0 +1,36 @@
+import { afterAll, expect, it } from 'vitest';
+import { closeStore } from '@/lib/store/client';
+import { deviceHeld } from '@/lib/store/device-held';
+import { keepCorrections, keepReadings } from '@/lib/store/readings';
+import { uuidv7 } from '@/lib/store/uuid';
+import { aJob, correctionOf } from './a-job';
+
+afterAll(closeStore);
+
+it('names the highest number of a device and the numbers below it that the book lacks', async () => {
+  const job = await aJob();
+  const deviceId = uuidv7();
+  const entries = [2, 3, 7].map((deviceSeq) => ({ ...job.reading(), deviceSeq }));
+  await keepReadings({ deviceId, entries });
+  expect(await deviceHeld(deviceId)).toEqual({
+    deviceId,
+    highest: 7,
+    gaps: [
+      { from: 4, to: 6 },
+      { from: 1, to: 1 },
+    ],
+  });
+  // A correction takes its number from the same row.
+  const correction = { ...correctionOf(entries[0]!.id), deviceSeq: 5 };
+  await keepCorrections({ deviceId, entries: [correction] });
+  expect((await deviceHeld(deviceId)).gaps).toEqual([
+    { from: 6, to: 6 },
+    { from: 4, to: 4 },
+    { from: 1, to: 1 },
+  ]);
+});
+
+it('has nothing of a device it does not know', async () => {
+  const deviceId = uuidv7();
+  expect(await deviceHeld(deviceId)).toEqual({ deviceId, highest: 0, gaps: [] });
+});
