@@ -1,6 +1,7 @@
 import type { Metadata, Viewport } from 'next';
 import type { ReactNode } from 'react';
 import { chosenHere } from './chosen';
+import { NewVersion } from './ui/shop/new-version';
 import './ui/fonts.css';
 import './ui/tokens.css';
 
@@ -15,7 +16,10 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   const { theme, hand } = await chosenHere();
   return (
     <html lang="en-GB" {...(theme === null ? {} : { 'data-theme': theme })} data-hand={hand}>
-      <body>{children}</body>
+      <body>
+        {children}
+        <NewVersion />
+      </body>
     </html>
   );
 }

@@ -1,6 +1,6 @@
 // Builds the application into .next, if what is there was not built from these sources.
 import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { hashSources } from './hash-sources.mjs';
 import { keepEarlierAssets } from './keep-earlier-assets.mjs';
@@ -55,8 +55,22 @@ export function build() {
   if (done.status !== 0) {
     throw new Refusal('The build failed; what it said is above. The notebook was not touched.');
   }
+  writeFileSync(join(root, '.next', 'own-assets.json'), JSON.stringify(ownAssets()));
   keep();
   writeFileSync(stamp, hash);
+}
+
+/** What a device keeps of this build to open its pages without a network, and the build's own name. */
+function ownAssets() {
+  const next = join(root, '.next');
+  const files = readdirSync(join(next, 'static'), { recursive: true, encoding: 'utf8' });
+  return {
+    id: readFileSync(join(next, 'BUILD_ID'), 'utf8').trim(),
+    assets: files
+      .filter((name) => /\.(js|css|woff2)$/.test(name))
+      .map((name) => `/_next/static/${name.replaceAll('\\', '/')}`)
+      .sort(),
+  };
 }
 
 function builtFrom() {

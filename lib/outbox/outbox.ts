@@ -30,6 +30,8 @@ export type Outbox = {
   sendAgain: (deviceSeqs: readonly number[]) => Promise<void>;
   /** All that this device holds, of one job or of all, in the order of the running numbers. */
   copies: (jobId?: string) => Promise<Entry[]>;
+  /** Puts this device's second copies of a job on show, for a sheet that was kept before they got into the book. */
+  recall: (jobId: string) => Promise<void>;
   deviceId: () => Promise<string>;
   stop: () => void;
 };
@@ -158,6 +160,9 @@ export function createOutbox(env: Environment): Outbox {
       sender.wake('person');
     },
     copies: box.copies,
+    async recall(jobId) {
+      board.merge(await box.copies(jobId));
+    },
     deviceId: () => deviceId(env, connection),
     stop() {
       if (stopped) return;

@@ -38,7 +38,8 @@ export async function openBrowser(): Promise<OpenBrowser> {
     browser,
     faults,
     newContext: async (options) => {
-      const context = await browser.newContext(options);
+      // A worker keeps the whole app in each fresh profile; only journeys about that pay for it.
+      const context = await browser.newContext({ serviceWorkers: 'block', ...options });
       context.on('weberror', (error) => faults.push(String(error.error())));
       context.on('console', (message) => {
         if (message.type() === 'error')

@@ -20,6 +20,7 @@ import { jobView, type JobView } from '@/lib/rules/job-view';
 import type { Change } from '@/lib/schema/change';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { Shown } from '@/lib/text/shown-size';
+import { useShelf } from './use-shelf';
 
 /** What this device and this shop have chosen, with nothing left open. */
 export type Chosen = Shown & { hand: 'right' | 'left'; personId: string | null };
@@ -58,6 +59,7 @@ export function JobProvider(props: { sheet: JobSheet; chosen: Chosen; children: 
     [jobId, after],
   );
 
+  useShelf(book, chosen);
   const outbox = useOutbox();
   const entries = entriesFor(outbox, jobId);
   const { sheet, pending } = useMemo(() => overlayEntries(book, entries), [book, entries]);
