@@ -58,7 +58,7 @@ it('shows a reading of one tab in another within a second', async () => {
   await other.close();
 });
 
-it('shouts when the device cannot keep a reading, and does not lose it', async () => {
+it('a full storage is said aloud, and the reading is not lost', async () => {
   const { page, close } = await openBench(server, chromium, { mark: 'W14', balloon: '9' }, phone);
   await page.evaluate(() => {
     const put = IDBObjectStore.prototype.put;
