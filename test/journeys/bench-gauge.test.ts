@@ -92,8 +92,9 @@ it('takes a keyboard whose keys have no names', async () => {
 
 it('shows a bounced repeat and keeps it only when told to', async () => {
   const { page, rings, close } = await bench();
-  await gauge(page, '18.003', 0);
-  await gauge(page, '18.003', 0);
+  const startMs = Date.now();
+  await gauge(page, '18.003', 0, 'Enter', startMs);
+  await gauge(page, '18.003', 0, 'Enter', startMs + 200);
   expect(await notice(page).textContent()).toContain('Repeat ignored');
   await page.getByRole('button', { name: 'Keep it too' }).click();
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.003']);

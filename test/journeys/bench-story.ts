@@ -118,9 +118,10 @@ export async function gauge(
   text: string,
   delayMs: number,
   end: 'Enter' | 'Tab' = 'Enter',
+  startMs = Date.now(),
 ): Promise<void> {
   const keys = await page.context().newCDPSession(page);
-  let timestamp = Date.now() / 1000;
+  let timestamp = startMs / 1000;
   const press = async (key: string, windowsVirtualKeyCode: number, typed: string) => {
     const event = { key, windowsVirtualKeyCode, timestamp };
     await keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyDown', text: typed });
