@@ -241,7 +241,7 @@ describe('a browser killed just after the acknowledgement', () => {
         expect(sheet.readings.map(({ text }) => text)).toEqual(logged);
         await last.kill();
       } finally {
-        rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+        rmSync(profile, { recursive: true, force: true, maxRetries: 40, retryDelay: 250 });
       }
     },
     longMs,
