@@ -221,9 +221,9 @@ describe('a browser killed just after the acknowledgement', () => {
             const gauges = first.page.getByRole('list', { name: 'Gauges' });
             await gauges.getByRole('button').first().click();
           }
-          await first.page.context().setOffline(true);
-          const before = await unsent(first.page);
           // What the round before left is sent as soon as the page is open.
+          await eventually(() => unsent(first.page)).toBe(0);
+          await first.page.context().setOffline(true);
           for (let i = 0; i <= round; i += 1) {
             const figure = `18.00${round + i}`;
             await first.page.keyboard.type(figure);
