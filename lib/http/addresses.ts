@@ -4,6 +4,7 @@ import { DeviceHeld } from '@/lib/schema/device';
 import { JobStart, JobStarted } from '@/lib/schema/new-job';
 import { Change, thingKinds } from '@/lib/schema/change';
 import { Batch, batchMax, NewCorrection, NewReading, Outcomes } from '@/lib/schema/reading';
+import { RunSeriesAnswer } from '@/lib/schema/run-series';
 import { JobSheet } from '@/lib/schema/sheet';
 import { changeProblems, type Address } from './described';
 import { LiveQuery } from './live-query';
@@ -59,6 +60,15 @@ export const addresses: readonly Address[] = [
     body: z.strictObject({}),
     answers: { 200: { says: 'It is in the notebook', body: JobStarted } },
     problems: changeProblems,
+  },
+  {
+    method: 'get',
+    path: '/runs/{id}/series',
+    summary: 'Every measured piece of a run with its size',
+    more: 'Two columns, in the order made: a run of any length in one small answer.',
+    params: z.object({ id: Id }),
+    answers: { 200: { says: 'The columns', body: RunSeriesAnswer } },
+    problems: ['no-such-thing'],
   },
   {
     method: 'get',

@@ -2,9 +2,9 @@ import { combinedUncertainty } from '@/lib/maths/metrology/combined-uncertainty'
 import { effectiveDegrees } from '@/lib/maths/metrology/effective-degrees';
 import { expandedUncertainty } from '@/lib/maths/metrology/expanded-uncertainty';
 import { fromCertificate, fromResolution } from '@/lib/maths/metrology/type-b';
-import { mean } from '@/lib/maths/statistics/mean';
 import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
 import type { Pool } from './gauge-history';
+import { toldValue } from './told-value';
 
 /** What is known of a gauge, pm. */
 export type GaugeFacts = {
@@ -52,12 +52,10 @@ export function sizeOf(
   gauges: ReadonlyMap<string, GaugeFacts>,
   history: ReadonlyMap<string, Pool>,
 ): Size | null {
-  const gauge = finest(readings, gauges);
-  if (gauge === undefined) return null;
-  const values = readings.filter((r) => r.gaugeId === gauge.id).map((r) => r.valuePm);
-  const count = values.length;
-  // Taken off the first reading, so that a size of metres costs no picometre of the mean.
-  const offPm = values.map((value) => value - values[0]!);
+  const told = toldValue(readings, gauges);
+  if (told === null) return null;
+  const { gauge, offPm, valuePm } = told;
+  const count = offPm.length;
   const repeat = repeatability(offPm, history.get(gauge.id));
   if (repeat === null && gauge.uncertaintyPm === null) return null;
 
@@ -70,7 +68,7 @@ export function sizeOf(
   const standardPm = combinedUncertainty(parts.map(({ contribution }) => contribution));
   const degrees = effectiveDegrees(parts);
   return {
-    valuePm: Math.round(values[0]! + mean(offPm)),
+    valuePm,
     standardPm,
     expandedPm: expandedUncertainty(standardPm, degrees, coverage).expanded,
     degrees,
@@ -78,15 +76,6 @@ export function sizeOf(
     gaugeId: gauge.id,
     repeatability: repeat?.from ?? 'stated',
   };
-}
-
-function finest(
-  readings: readonly { gaugeId: string }[],
-  gauges: ReadonlyMap<string, GaugeFacts>,
-): GaugeFacts | undefined {
-  return [...new Set(readings.map((r) => r.gaugeId))]
-    .flatMap((id) => gauges.get(id) ?? [])
-    .sort((a, b) => a.resolutionPm - b.resolutionPm || (a.id < b.id ? -1 : 1))[0];
 }
 
 function repeatability(

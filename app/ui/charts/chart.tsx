@@ -34,8 +34,8 @@ export function Chart({ title, table, config }: Props) {
       <div ref={box} className={styles.canvas}>
         {palette !== null && (
           <Canvas
-            // A chart keeps the plugins it was made with: another configuration is another chart.
-            key={keyOf(made)}
+            // A chart keeps the plugins it was made with: other plugins are another chart.
+            key={keyOf(made.plugins ?? made)}
             type="scatter"
             data={made.data}
             options={made.options ?? {}}
