@@ -28,8 +28,14 @@ export function zoomed(window: Window, factor: number, about: number, last: numb
   return within({ from: about - part * kept, to: about + (1 - part) * kept }, last);
 }
 
-/** Earlier or later by a part of what is seen. */
+/** Earlier or later by a part of what is seen; an infinite part goes to that end. */
 export function moved({ from, to }: Window, part: number, last: number): Window {
+  if (part === Infinity || part === -Infinity) {
+    const end = part > 0 ? wholeWindow(last).to : wholeWindow(last).from;
+    return part > 0
+      ? within({ from: end - (to - from), to: end }, last)
+      : within({ from: end, to: end + (to - from) }, last);
+  }
   const by = (to - from) * part;
   return within({ from: from + by, to: to + by }, last);
 }

@@ -59,6 +59,7 @@ export function RunSide({ run }: { run: RunView }) {
             Log {next.mark}
           </LinkButton>
         )}
+        <LinkButton href={`/runs/${run.run.id}`}>Look closer</LinkButton>
         <Button onClick={() => setNoting(true)} aria-expanded={noting}>
           Note an event
         </Button>

@@ -1,0 +1,223 @@
+'use client';
+
+import Link from 'next/link';
+import { useCallback, useMemo, useRef, useState } from 'react';
+import { drawnLimits } from '@/lib/rules/feature-limits';
+import type { RunHead } from '@/lib/schema/run-series';
+import { closerWords } from '@/lib/text/closer-words';
+import { shownLength, type Shown } from '@/lib/text/shown-size';
+import { Chart } from '../charts/chart';
+import { closerChartConfig } from '../charts/closer-chart-config';
+import { closerChartData, type CloserFacts } from '../charts/closer-chart-data';
+import type { Palette } from '../charts/palette';
+import { chartStepPm } from '../charts/run-chart-data';
+import { wholeWindow, within, type Window } from '../charts/window';
+import { Button } from '../primitives/button';
+import { jobIndex, SheetHead } from '../primitives/sheet-head';
+import { TitleBlock } from '../primitives/title-block';
+import frame from '../job/sheet-frame.module.css';
+import styles from './closer.module.css';
+import { saveFile } from './save-file';
+import { seriesCsv } from './series-csv';
+import { seriesSvg } from './series-svg';
+import { useHandling } from './use-handling';
+import { useSeries } from './use-series';
+
+/** Columns a chart is drawn in: the extremes of each are always among what is drawn. */
+const columns = 450;
+const rowsMost = 200;
+
+const acts = [
+  ['nearer', 'Nearer'],
+  ['farther', 'Farther'],
+  ['earlier', 'Earlier'],
+  ['later', 'Later'],
+  ['all', 'All of it'],
+] as const;
+
+/** A run of any length looked at closely: moved along, looked nearer at, taken away as a picture or figures. */
+export function CloserSheet({ head, shown }: { head: RunHead; shown: Shown }) {
+  const { run, feature, part, job, events } = head;
+  const { series, trouble } = useSeries(run.id, job.id);
+  const [asked, setAsked] = useState<Window | null>(null);
+  const box = useRef<HTMLDivElement>(null);
+  const facts = useMemo<CloserFacts>(() => {
+    const limits = drawnLimits(feature);
+    const ordinals = series?.ordinals ?? [];
+    return {
+      ordinals,
+      sizesPm: series?.sizesPm ?? [],
+      nominalPm: feature.nominalPm,
+      ...limits,
+      events,
+      last: Math.max(part.quantity, ordinals.at(-1) ?? 1),
+    };
+  }, [series, feature, events, part.quantity]);
+  const seen = asked === null ? wholeWindow(facts.last) : within(asked, facts.last);
+  const { act } = useHandling({ box, window: seen, last: facts.last, setWindow: setAsked });
+  const data = useMemo(
+    () => closerChartData(facts, { from: seen.from, to: seen.to }, columns, shown),
+    [facts, seen.from, seen.to, shown],
+  );
+  const config = useCallback((palette: Palette) => closerChartConfig(data, palette), [data]);
+  const at = (index: number) => ({
+    ordinal: facts.ordinals[index]!,
+    sizePm: facts.sizesPm[index]!,
+  });
+  const words = closerWords(
+    {
+      prefix: part.prefix,
+      from: Math.max(1, Math.ceil(seen.from)),
+      to: Math.floor(seen.to),
+      last: facts.last,
+      seen:
+        data.seen === null
+          ? null
+          : { count: data.seen.count, least: at(data.seen.least), most: at(data.seen.most) },
+      lowerPm: facts.lowerPm,
+      upperPm: facts.upperPm,
+    },
+    shown,
+  );
+  const name = `${part.name}, ${feature.name.toLowerCase()}`;
+  const fileName = `${job.name} ${name}`.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase();
+  return (
+    <div className={frame.page}>
+      <SheetHead
+        job={{ name: job.name, href: `/jobs/${job.id}/board` }}
+        index={jobIndex(job.id)}
+        current="Runs"
+      />
+      <main className={frame.main}>
+        <div className={styles.head}>
+          <h1>{name}, closer</h1>
+          <Link href={`/jobs/${job.id}/runs`}>Back to the run</Link>
+        </div>
+        {trouble !== null && (
+          <p role="alert" className={styles.trouble}>
+            {trouble}
+          </p>
+        )}
+        <section className={styles.sheet} aria-label="Run, closer">
+          <p className={styles.remark}>{data.heightTitle}</p>
+          <div
+            ref={box}
+            className={styles.box}
+            // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it is moved by keys
+            tabIndex={0}
+            role="group"
+            aria-label="Stretch of the run. Plus and minus: nearer, farther. Arrows: earlier, later. 0: all of it."
+            data-drawn={series === null ? undefined : facts.ordinals.length}
+          >
+            {series === null ? null : (
+              <Chart
+                title={words}
+                config={config}
+                table={
+                  <CloserTable facts={facts} window={seen} prefix={part.prefix} shown={shown} />
+                }
+              />
+            )}
+          </div>
+          <p className={styles.words} role="status">
+            {series === null ? 'Reading the run.' : words}
+          </p>
+          <div className={`${styles.acts} not-on-paper`}>
+            {acts.map(([does, says]) => (
+              <Button key={does} onClick={() => act(does)}>
+                {says}
+              </Button>
+            ))}
+          </div>
+          <div className={`${styles.acts} not-on-paper`}>
+            <Button onClick={() => savePicture(box.current, fileName)}>Save as PNG</Button>
+            <Button
+              onClick={() =>
+                saveFile(
+                  `${fileName}.svg`,
+                  new Blob([seriesSvg(data, words)], { type: 'image/svg+xml' }),
+                )
+              }
+            >
+              Save as SVG
+            </Button>
+            <Button
+              onClick={() =>
+                saveFile(
+                  `${fileName}.csv`,
+                  new Blob([seriesCsv(facts, part.prefix, shown.unit)], { type: 'text/csv' }),
+                )
+              }
+            >
+              Save as CSV
+            </Button>
+            <Button onClick={() => window.print()}>Print</Button>
+          </div>
+        </section>
+      </main>
+      <TitleBlock
+        left={[
+          { label: 'Sheet', value: '5 Runs, closer' },
+          { label: 'Lengths', value: shown.unit === 'mm' ? 'mm' : 'inch' },
+        ]}
+        right={[{ label: 'Measured', value: `${facts.ordinals.length} of ${facts.last}` }]}
+      />
+    </div>
+  );
+}
+
+/** The stretch in figures; of a long one its first pieces, and how many more there are. */
+function CloserTable(props: { facts: CloserFacts; window: Window; prefix: string; shown: Shown }) {
+  const { facts, window: seen, prefix, shown } = props;
+  const indices: number[] = [];
+  let more = 0;
+  facts.ordinals.forEach((ordinal, i) => {
+    if (ordinal < seen.from || ordinal > seen.to) return;
+    if (indices.length < rowsMost) indices.push(i);
+    else more += 1;
+  });
+  const step = chartStepPm[shown.unit];
+  return (
+    <>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <th scope="col">Piece</th>
+            <th scope="col">Size, {shown.unit === 'mm' ? 'mm' : 'inch'}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {indices.map((i) => (
+            <tr key={facts.ordinals[i]}>
+              <th scope="row">
+                {prefix}
+                {facts.ordinals[i]}
+              </th>
+              <td>{shownLength(facts.sizesPm[i]!, step, shown)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {more > 0 && (
+        <p className={styles.remark}>
+          {more} more in this stretch: look nearer, or save all of it as CSV.
+        </p>
+      )}
+    </>
+  );
+}
+
+function savePicture(box: HTMLElement | null, name: string): void {
+  const canvas = box?.querySelector('canvas');
+  if (canvas === null || canvas === undefined) return;
+  // On the colour of the sheet: a canvas is see-through.
+  const picture = document.createElement('canvas');
+  [picture.width, picture.height] = [canvas.width, canvas.height];
+  const pen = picture.getContext('2d')!;
+  pen.fillStyle = getComputedStyle(canvas).getPropertyValue('--sheet') || '#ffffff';
+  pen.fillRect(0, 0, picture.width, picture.height);
+  pen.drawImage(canvas, 0, 0);
+  picture.toBlob((blob) => {
+    if (blob !== null) saveFile(`${name}.png`, blob);
+  });
+}

@@ -1,0 +1,9 @@
+/** Hands a file to the browser to be saved under a name. */
+export function saveFile(name: string, content: Blob): void {
+  const url = URL.createObjectURL(content);
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
