@@ -1,4 +1,9 @@
-import { runSeries, type RunSeries } from '@/lib/rules/run-series';
+import {
+  runSeries,
+  type RunSeries,
+  type SeriesCorrection,
+  type SeriesReading,
+} from '@/lib/rules/run-series';
 import type { RunHead } from '@/lib/schema/run-series';
 import { store } from './client';
 import { findThings } from './find-things';
@@ -38,9 +43,9 @@ export async function findRunSeries(runId: string): Promise<(RunSeries & { seq: 
     ]),
     read(`SELECT "id", "resolutionPm" FROM "Gauge"`),
     read(
-      `SELECT "id", "seq", "pieceId", "featureId", "gaugeId", "valuePm", "resolutionPm", "heldAs"
+      `SELECT "id", "seq", "pieceId", "featureId", "gaugeId", "valuePm", "heldAs"
        FROM "Reading" WHERE "jobId" = $1 AND ("featureId" = $2 OR "id" IN
-         (SELECT "readingId" FROM "Correction" WHERE "toFeatureId" = $2))`,
+         (SELECT "readingId" FROM "Correction" WHERE "toFeatureId" = $2)) ORDER BY "seq"`,
       [head.job.id, featureId],
     ),
     read(
@@ -60,21 +65,18 @@ export async function findRunSeries(runId: string): Promise<(RunSeries & { seq: 
     featureId,
     pieces: (pieces as [string, number][]).map(([id, ordinal]) => ({ id, ordinal })),
     readings: (readings as ReadingRow[]).map(
-      ([id, seq, pieceId, feature, gaugeId, valuePm, resolutionPm, heldAs]) => ({
-        ...blankReading,
+      ([id, seq, pieceId, feature, gaugeId, valuePm, heldAs]) => ({
         id,
         seq,
         pieceId,
         featureId: feature,
         gaugeId,
         valuePm,
-        resolutionPm,
         heldAs,
       }),
     ),
     corrections: (corrections as CorrectionRow[]).map(
       ([readingId, seq, kind, toPieceId, toFeatureId, valuePm]) => ({
-        ...blankCorrection,
         readingId,
         seq,
         kind,
@@ -91,9 +93,6 @@ export async function findRunSeries(runId: string): Promise<(RunSeries & { seq: 
   return { seq: latest![0] as number, ...series };
 }
 
-type Given = Parameters<typeof runSeries>[0];
-type OneReading = Given['readings'][number];
-type OneCorrection = Given['corrections'][number];
 type ReadingRow = [
   id: string,
   seq: number,
@@ -101,38 +100,13 @@ type ReadingRow = [
   featureId: string,
   gaugeId: string,
   valuePm: number,
-  resolutionPm: number,
-  heldAs: OneReading['heldAs'],
+  heldAs: SeriesReading['heldAs'],
 ];
 type CorrectionRow = [
   readingId: string,
   seq: number,
-  kind: OneCorrection['kind'],
+  kind: SeriesCorrection['kind'],
   toPieceId: string | null,
   toFeatureId: string | null,
   valuePm: number | null,
 ];
-
-/** What a series does not look at, and is not read. */
-const blankReading = {
-  personId: null,
-  station: '',
-  direction: '',
-  text: '',
-  unit: 'mm' as const,
-  temperatureMilliC: null,
-  deviceTime: '',
-  deviceSeq: 0,
-};
-const blankCorrection = {
-  id: '',
-  reason: '',
-  toStation: null,
-  toDirection: null,
-  text: null,
-  unit: null,
-  resolutionPm: null,
-  personId: null,
-  deviceTime: '',
-  deviceSeq: 0,
-};

@@ -95,7 +95,7 @@ function rangeOf(
   const known = ranges.get(sizesPm);
   if (known !== undefined) return known;
   let [min, max] = [Infinity, -Infinity];
-  for (const pm of [...[lowerPm, upperPm].filter((one) => one !== null)]) {
+  for (const pm of [lowerPm, upperPm].filter((one) => one !== null)) {
     min = Math.min(min, pm);
     max = Math.max(max, pm);
   }
