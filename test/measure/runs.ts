@@ -128,7 +128,7 @@ async function panned(page: Page): Promise<number> {
     const rect = box.getBoundingClientRect();
     const y = rect.top + 200;
     const fire = (type: string, x: number) =>
-      box.dispatchEvent(
+      box.querySelector('canvas')!.dispatchEvent(
         new PointerEvent(type, {
           pointerId: 1,
           clientX: x,

@@ -1,7 +1,7 @@
 'use client';
 
 import Link from 'next/link';
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
 import { drawnLimits } from '@/lib/rules/feature-limits';
 import type { RunHead } from '@/lib/schema/run-series';
 import { closerWords } from '@/lib/text/closer-words';
@@ -79,6 +79,12 @@ export function CloserSheet({ head, shown }: { head: RunHead; shown: Shown }) {
     },
     shown,
   );
+  // The figures follow when there is time: moving along the picture comes first.
+  const late = useDeferredValue(data.window);
+  const table = useMemo(
+    () => <CloserTable facts={facts} window={late} prefix={part.prefix} shown={shown} />,
+    [facts, late, part.prefix, shown],
+  );
   const name = `${part.name}, ${feature.name.toLowerCase()}`;
   const fileName = `${job.name} ${name}`.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase();
   return (
@@ -109,15 +115,7 @@ export function CloserSheet({ head, shown }: { head: RunHead; shown: Shown }) {
             aria-label="Stretch of the run. Plus and minus: nearer, farther. Arrows: earlier, later. 0: all of it."
             data-drawn={series === null ? undefined : facts.ordinals.length}
           >
-            {series === null ? null : (
-              <Chart
-                title={words}
-                config={config}
-                table={
-                  <CloserTable facts={facts} window={seen} prefix={part.prefix} shown={shown} />
-                }
-              />
-            )}
+            {series === null ? null : <Chart title={words} config={config} table={table} />}
           </div>
           <p className={styles.words} role="status">
             {series === null ? 'Reading the run.' : words}

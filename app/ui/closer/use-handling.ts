@@ -77,7 +77,8 @@ export function useHandling({ box, window: seen, last, setWindow }: Handling) {
     at.addEventListener(
       'pointerdown',
       (event) => {
-        if (event.button !== 0) return;
+        // Only the picture is dragged; what stands under it is pressed as usual.
+        if (event.button !== 0 || !(event.target instanceof HTMLCanvasElement)) return;
         held.set(event.pointerId, event.clientX);
         at.setPointerCapture(event.pointerId);
       },
