@@ -66,7 +66,7 @@ describe.each([5, 20, 100])('at %i ms a key', (delay) => {
     expect(
       (await booked(server, rings)).map(({ station, direction }) => station + direction),
     ).toEqual(['topA', 'topB', 'middleA', 'middleB', 'bottomA']);
-    expect(await reading(page).textContent()).toBe('18.007');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('18.007');
     await close();
   });
 });
@@ -95,7 +95,9 @@ it('shows a bounced repeat and keeps it only when told to', async () => {
   const startMs = Date.now();
   await gauge(page, '18.003', 0, 'Enter', startMs);
   await gauge(page, '18.003', 0, 'Enter', startMs + 200);
-  expect(await notice(page).textContent()).toContain('Repeat ignored');
+  await expect
+    .poll(() => notice(page).textContent(), { timeout: 10_000 })
+    .toContain('Repeat ignored');
   await page.getByRole('button', { name: 'Keep it too' }).click();
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.003']);
   await page.waitForTimeout(450);
@@ -115,7 +117,7 @@ it('ignores the Ctrl+A some gauges send first', async () => {
 it('lets a reading replace a text that was refused', async () => {
   const { page, rings, close } = await bench();
   await gauge(page, '18..2', 5);
-  expect(await entry(page).inputValue()).toBe('18..2');
+  await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('18..2');
   await gauge(page, '18.004', 5);
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.004']);
   await close();
@@ -124,9 +126,13 @@ it('lets a reading replace a text that was refused', async () => {
 it('says that a question was not answered when a gauge types over it', async () => {
   const { page, rings, close } = await bench();
   await gauge(page, '18,004', 20);
-  expect(await notice(page).textContent()).toContain('is that mark for decimals');
+  await expect
+    .poll(() => notice(page).textContent(), { timeout: 10_000 })
+    .toContain('is that mark for decimals');
   await page.keyboard.type('18.005', { delay: 20 });
-  expect(await notice(page).textContent()).toBe('18,004 was not answered, and not kept.');
+  await expect
+    .poll(() => notice(page).textContent(), { timeout: 10_000 })
+    .toBe('18,004 was not answered, and not kept.');
   await page.keyboard.press('Enter');
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.005']);
   await close();
@@ -136,7 +142,7 @@ it('lets a person leave the line with Tab', async () => {
   const { page, rings, close } = await bench();
   await page.keyboard.type('18.0', { delay: 200 });
   await page.keyboard.press('Tab');
-  expect(await entry(page).inputValue()).toBe('18.0');
+  await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('18.0');
   expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).not.toBe(
     'reading',
   );

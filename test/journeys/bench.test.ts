@@ -47,19 +47,25 @@ describe('with a thumb on a phone', () => {
       await page.getByRole('button', { name: key, exact: true }).tap();
     }
     await page.getByRole('button', { name: 'Log', exact: true }).tap();
-    expect(await reading(page).textContent()).toBe('11.991');
-    expect(await entry(page).inputValue()).toBe('');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('11.991');
+    await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('');
     expect(await place(page, 0, 1).getAttribute('data-next')).toBe('true');
-    expect(await head(page).textContent()).toContain('1 of 2 taken');
+    await expect
+      .poll(() => head(page).textContent(), { timeout: 10_000 })
+      .toContain('1 of 2 taken');
     await eventually(() => inBook(server, 'W12', '9')).toMatchObject([
       { text: '11.991', unit: 'mm', valuePm: 11_991_000_000, direction: 'A', said: [] },
     ]);
 
     await page.getByRole('button', { name: 'Void this' }).tap();
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await expect
+      .poll(() => verdict(page).textContent(), { timeout: 10_000 })
+      .toContain('Struck out');
     expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true');
     await page.getByRole('button', { name: 'Put back' }).tap();
-    expect(await head(page).textContent()).toContain('1 of 2 taken');
+    await expect
+      .poll(() => head(page).textContent(), { timeout: 10_000 })
+      .toContain('1 of 2 taken');
     await eventually(() => inBook(server, 'W12', '9')).toMatchObject([
       { text: '11.991', said: ['void', 'restore'] },
     ]);
@@ -80,11 +86,13 @@ describe('with a thumb on a phone', () => {
     expect(await offers.first().textContent()).toContain('Bore gauge 1');
     await page.keyboard.type('18.004');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('Which gauge');
-    expect(await entry(page).inputValue()).toBe('18.004');
+    await expect
+      .poll(() => notice(page).textContent(), { timeout: 10_000 })
+      .toContain('Which gauge');
+    await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('18.004');
     await offers.first().tap();
     await page.keyboard.press('Enter');
-    expect(await reading(page).textContent()).toBe('18.004');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('18.004');
     await close();
   });
 
@@ -93,17 +101,19 @@ describe('with a thumb on a phone', () => {
     const choose = page.getByRole('button', { name: /Choose another piece/ });
     await choose.tap();
     await page.getByRole('list', { name: 'Pieces' }).getByRole('button', { name: 'L4' }).tap();
-    expect(await head(page).textContent()).toContain('L4');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('L4');
     await choose.tap();
     await page
       .getByRole('list', { name: 'Features' })
       .getByRole('button', { name: '1 Bore' })
       .tap();
-    expect(await head(page).textContent()).toContain('bore');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('bore');
     await choose.tap();
     await page.getByRole('button', { name: /Crank web/ }).tap();
     await page.getByRole('button', { name: 'W5', exact: true }).tap();
-    expect(await head(page).textContent()).toContain('boss outside');
+    await expect
+      .poll(() => head(page).textContent(), { timeout: 10_000 })
+      .toContain('boss outside');
     await close();
   });
 });
@@ -112,27 +122,33 @@ describe('with the keyboard alone', () => {
   it('logs, voids, puts back, and walks over stations and pieces', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W13', balloon: '9' });
     await page.keyboard.type('11.990');
-    expect(await page.locator('form output').textContent()).toBe('mm, 0.47205 in');
+    await expect
+      .poll(() => page.locator('form output').textContent(), { timeout: 10_000 })
+      .toBe('mm, 0.47205 in');
     await page.keyboard.press('Enter');
-    expect(await reading(page).textContent()).toBe('11.990');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('11.990');
     await page.keyboard.press('v');
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await expect
+      .poll(() => verdict(page).textContent(), { timeout: 10_000 })
+      .toContain('Struck out');
     await page.keyboard.press('v');
     expect(await verdict(page).textContent()).not.toContain('Struck out');
     await page.keyboard.type('11.991');
     await page.keyboard.press('Enter');
-    expect(await head(page).textContent()).toContain('2 of 2 taken');
+    await expect
+      .poll(() => head(page).textContent(), { timeout: 10_000 })
+      .toContain('2 of 2 taken');
 
     await page.keyboard.press('ArrowUp');
     expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true');
     await page.keyboard.press('n');
     expect(await place(page, 0, 1).getAttribute('data-next')).toBe('true');
     await page.keyboard.press('n');
-    expect(await head(page).textContent()).toContain('W14');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('W14');
     await page.keyboard.press('Shift+P');
-    expect(await head(page).textContent()).toContain('W13');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('W13');
     await page.keyboard.press('PageDown');
-    expect(await head(page).textContent()).toContain('W14');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('W14');
     const w14 = (await sheetOf(server)).pieces.find(({ mark }) => mark === 'W14')!;
     expect(new URL(page.url()).searchParams.get('piece')).toBe(w14.id);
     await close();
@@ -141,7 +157,7 @@ describe('with the keyboard alone', () => {
   it('goes on with Enter when all are taken', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B1', balloon: '8' });
     await page.keyboard.press('Enter');
-    expect(await head(page).textContent()).toContain('B3');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('B3');
     await close();
   });
 
@@ -149,10 +165,12 @@ describe('with the keyboard alone', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B2', balloon: '8' });
     await page.keyboard.type('17.90');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('All 1 taken. Where is 17.90 from?');
+    await expect
+      .poll(() => notice(page).textContent(), { timeout: 10_000 })
+      .toContain('All 1 taken. Where is 17.90 from?');
     await page.keyboard.press('2');
     await page.waitForFunction(() => document.querySelector('header')?.textContent?.includes('B3'));
-    expect(await reading(page).textContent()).toBe('17.90');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('17.90');
     await eventually(() => inBook(server, 'B3', '8')).toMatchObject([{ text: '17.90' }]);
     expect(await inBook(server, 'B2', '8')).toHaveLength(1);
     await close();
@@ -169,18 +187,22 @@ describe('with the keyboard alone', () => {
     await ready(page);
     await page.keyboard.press('v');
     expect(await verdict(page).textContent()).not.toContain('Struck out');
-    expect(await entry(page).inputValue()).toBe('v');
+    await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('v');
     await close();
   });
 
   it('shows how a departure will be read, and takes another unit than the gauge has', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'L2', balloon: '3' });
     await page.keyboard.type('-.031');
-    expect(await page.locator('form output').textContent()).toBe('is 23.969 mm, 0.94366 in');
+    await expect
+      .poll(() => page.locator('form output').textContent(), { timeout: 10_000 })
+      .toBe('is 23.969 mm, 0.94366 in');
     await goToBench(server, page, { mark: 'B4', balloon: '8' });
     await page.keyboard.type('.7047in');
     await page.keyboard.press('Enter');
-    expect(await verdict(page).textContent()).toContain('typed .7047in');
+    await expect
+      .poll(() => verdict(page).textContent(), { timeout: 10_000 })
+      .toContain('typed .7047in');
     await eventually(() => inBook(server, 'B4', '8')).toMatchObject([
       { text: '.7047in', unit: 'in', valuePm: 17_899_380_000, resolutionPm: 2_540_000 },
     ]);
@@ -190,7 +212,7 @@ describe('with the keyboard alone', () => {
   it('comes back to where it stopped, and says so in the title', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
     await goToBench(server, page, null);
-    expect(await head(page).textContent()).toContain('W3');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('W3');
     await expect.poll(() => page.title()).toBe('W3 boss outside · Fitwright');
     await close();
   });
@@ -198,7 +220,7 @@ describe('with the keyboard alone', () => {
   it('goes to the other sheets with Alt and a figure, and types nothing by it', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
     await page.keyboard.press('Control+a');
-    expect(await entry(page).inputValue()).toBe('');
+    await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('');
     await page.keyboard.press('Alt+1');
     await page.waitForURL(/\/board$/);
     await close();
@@ -210,7 +232,7 @@ describe('what a person has to decide', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'P5', balloon: '4' }, phone);
     const question = page.getByRole('alertdialog', { name: 'One turn of the thimble?' });
     expect(await question.textContent()).toContain('17.998');
-    expect(await head(page).textContent()).toContain('1 held');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('1 held');
     await question.getByRole('button', { name: 'Measure it again' }).tap();
     expect(await question.count()).toBe(0);
     expect(await place(page, 2, 0).getAttribute('data-next')).toBe('true');
@@ -233,7 +255,7 @@ describe('what a person has to decide', () => {
       await page.getByRole('button', { name: 'Measure here again' }).tap();
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');
-      expect(await verdict(page).textContent()).toContain('Held');
+      await expect.poll(() => verdict(page).textContent(), { timeout: 10_000 }).toContain('Held');
       await page.getByRole('button', { name: answer }).tap();
       expect(await verdict(page).textContent()).not.toContain('Held');
       await eventually(async () => (await inBook(server, 'P6', '4')).at(-1)).toMatchObject({
@@ -256,8 +278,10 @@ describe('what a person has to decide', () => {
     expect(await page.getByRole('dialog').textContent()).toContain('a second ","');
     await field.fill('20.02');
     await page.getByRole('button', { name: 'It reads this' }).tap();
-    expect(await reading(page).textContent()).toBe('20.02');
-    expect(await verdict(page).textContent()).toContain('first typed 20.03');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('20.02');
+    await expect
+      .poll(() => verdict(page).textContent(), { timeout: 10_000 })
+      .toContain('first typed 20.03');
     await eventually(() => inBook(server, 'P4', '5')).toMatchObject([
       { text: '20.03', said: ['mistyped'] },
     ]);
@@ -272,9 +296,11 @@ describe('what a person has to decide', () => {
     await page.getByRole('button', { name: 'It belongs elsewhere' }).tap();
     await page.getByLabel('Piece', { exact: true }).selectOption({ label: 'B6, rod bush' });
     await page.getByRole('button', { name: 'Move it there' }).tap();
-    expect(await head(page).textContent()).toContain('0 of 1 taken');
+    await expect
+      .poll(() => head(page).textContent(), { timeout: 10_000 })
+      .toContain('0 of 1 taken');
     await goToBench(server, page, { mark: 'B6', balloon: '8' });
-    expect(await reading(page).textContent()).toBe('17.88');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('17.88');
     await close();
   });
 
@@ -282,8 +308,10 @@ describe('what a person has to decide', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B7', balloon: '8' });
     await page.keyboard.type('17,905');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('17,905: is that mark for decimals');
-    expect(await entry(page).inputValue()).toBe('17,905');
+    await expect
+      .poll(() => notice(page).textContent(), { timeout: 10_000 })
+      .toContain('17,905: is that mark for decimals');
+    await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('17,905');
     await page.keyboard.press('1');
     await eventually(() => inBook(server, 'B7', '8')).toMatchObject([
       { text: '17,905', valuePm: 17_905_000_000 },
@@ -295,17 +323,19 @@ describe('what a person has to decide', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B8', balloon: '8' });
     await page.keyboard.type('18..2');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toBe(
-      '"18..2" is not a size: a second ".". Type it again; nothing was kept.',
-    );
-    expect(await entry(page).inputValue()).toBe('18..2');
+    await expect
+      .poll(() => notice(page).textContent(), { timeout: 10_000 })
+      .toBe('"18..2" is not a size: a second ".". Type it again; nothing was kept.');
+    await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('18..2');
     await page.keyboard.press('Backspace');
-    expect(await entry(page).inputValue()).toBe('18..');
+    await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('18..');
     await page.keyboard.press('Escape');
     for (let n = 0; n < 4; n += 1) await page.keyboard.press('Backspace');
     await page.keyboard.type('-');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('a sign alone');
+    await expect
+      .poll(() => notice(page).textContent(), { timeout: 10_000 })
+      .toContain('a sign alone');
     await page.keyboard.type('17.91');
     await page.keyboard.press('Enter');
     await eventually(() => inBook(server, 'B8', '8')).toMatchObject([{ text: '17.91' }]);
@@ -330,16 +360,18 @@ describe('while metal is still to come off', () => {
 
     await page.keyboard.type('18.040');
     await page.keyboard.press('Enter');
-    expect(await reading(page).textContent()).toBe('18.040');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('18.040');
     await page.keyboard.type('18.010');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('18.010: was it cut since the others?');
+    await expect
+      .poll(() => notice(page).textContent(), { timeout: 10_000 })
+      .toContain('18.010: was it cut since the others?');
     await page.getByRole('button', { name: /cut since, this is the new size/ }).tap();
     await page.waitForFunction(
       () => document.querySelector('[data-state] > span')?.textContent === '18.010',
     );
     expect((await sheetOf(server)).cuts).toHaveLength(2);
-    expect(await head(page).textContent()).toContain('1 of 6');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('1 of 6');
     await close();
   });
 
@@ -350,8 +382,8 @@ describe('while metal is still to come off', () => {
     await page.route('**/api/v1/cuts', (route) => route.abort());
     await page.getByRole('button', { name: 'Cut since' }).tap();
     await page.getByText('so the cut is not noted').waitFor();
-    expect(await head(page).textContent()).toContain('1 of 6');
-    expect(await reading(page).textContent()).toBe('18.300');
+    await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('1 of 6');
+    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('18.300');
     chromium.faults.length = 0; // the refused request, made on purpose
     await close();
   });
