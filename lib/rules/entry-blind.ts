@@ -6,7 +6,12 @@ import type { Standing } from './standing';
 export type BlindChoice = 'off' | 'plan' | number;
 
 /** How far a set has come that is hidden until it is done. */
-export type Blind = { taken: number; of: number };
+export type Blind = {
+  taken: number;
+  of: number;
+  /** Which set of the feature this is, from 0. */
+  set: number;
+};
 
 /** A remembered word as a choice; what is no choice is off. */
 export function blindChoice(word: string | null): BlindChoice {
@@ -19,9 +24,9 @@ export function blindChoice(word: string | null): BlindChoice {
  * Whether the readings of a feature are hidden now, and how many of the set are taken; null where they
  * are to be seen.
  *
- * A set of every place is done when every place has a reading, counted or held; a set of a number when
- * that many have been taken, and then again. Struck readings take no part: taking one back goes back
- * in the set.
+ * A set of every place is done when every place has a reading; a set of a number when that many have
+ * been taken, and then again. None is done while one of its readings is held: it is asked about before
+ * anything is shown. Struck readings take no part: taking one back goes back in the set.
  */
 export function entryBlind(
   choice: BlindChoice,
@@ -29,11 +34,14 @@ export function entryBlind(
   readings: readonly Pick<Standing, 'station' | 'direction' | 'state'>[],
 ): Blind | null {
   if (choice === 'off') return null;
+  const isAsked = readings.some(({ state }) => state === 'held');
   if (choice === 'plan') {
     const { taken, held, of, next } = entryNext(feature, readings);
-    return next === null ? null : { taken: taken + held, of };
+    return next === null && !isAsked ? null : { taken: taken + held, of, set: 0 };
   }
   const live = readings.filter(({ state }) => state !== 'struck').length;
-  const taken = live % choice;
-  return live > 0 && taken === 0 ? null : { taken, of: choice };
+  const isFull = live > 0 && live % choice === 0;
+  if (isFull && !isAsked) return null;
+  const set = Math.floor((isFull ? live - 1 : live) / choice);
+  return { taken: live - set * choice, of: choice, set };
 }

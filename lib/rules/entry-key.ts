@@ -31,13 +31,16 @@ export type KeyRole =
   | { kind: 'cell'; by: 1 | -1 }
   | { kind: 'void' }
   | { kind: 'spring pass' }
+  | { kind: 'last digits' }
+  | { kind: 'this device' }
   | { kind: 'list keys' };
 
 /**
  * What a key is for on the Bench, wherever the focus is; null where it is none of the Bench's business.
  *
  * Figures, signs, marks and, once something stands there, every printed character belong to the entry.
- * Letters that cannot begin a length act while it is empty: V, N, P, S and ?. Arrows move over the
+ * Letters that cannot begin a length act while it is empty: V, N, P, S, L, D and ?; the star, which no
+ * length has, at any time. Arrows move over the
  * station map while it is empty. A combination with Ctrl, Alt or Meta is never taken: gauges send
  * Ctrl+A, and AltGr, which reports both, types characters. A key held down repeats only what it types.
  */
@@ -72,6 +75,7 @@ function ofCharacter(press: KeyPress, state: KeyState): KeyRole | null {
     const isAnswer = Number.isInteger(index) && index >= 0 && index < state.answers;
     if (isAnswer && key !== ' ') return press.repeat ? null : { kind: 'answer', index };
   }
+  if (key === '*' && state.shortcuts) return press.repeat ? null : { kind: 'last digits' };
   if (!state.isEmpty) return { kind: 'type', character: key };
   if (beginsLength.test(key)) return { kind: 'type', character: key };
   return state.shortcuts && !press.repeat ? letter(key, press.shift) : null;
@@ -97,6 +101,10 @@ function letter(key: string, shift: boolean): KeyRole | null {
       return shift ? { kind: 'cell', by: -1 } : { kind: 'move', along: 'plan', by: -1 };
     case 's':
       return { kind: 'spring pass' };
+    case 'l':
+      return { kind: 'last digits' };
+    case 'd':
+      return { kind: 'this device' };
     case '?':
       return { kind: 'list keys' };
     default:

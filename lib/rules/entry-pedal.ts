@@ -61,7 +61,8 @@ export function pedalTaught(
   if (!isChord && (inLength.test(press.key) || /^Numpad(?:\d|Add|Sub|Div|Dec)/.test(press.code))) {
     return { refused: 'length' };
   }
-  if (!isChord && (ofEntry.has(press.key) || /^Arrow/.test(press.key))) return { refused: 'entry' };
+  if (!isChord && (ofEntry.has(press.key) || press.key.startsWith('Arrow')))
+    return { refused: 'entry' };
   const other = pedalActs.find((one) => one !== act && isPedal(press, known[one]));
   if (other !== undefined) return { refused: 'taken' };
   return { taught: press };

@@ -308,10 +308,20 @@ describe('entryKey', () => {
     expect(entryKey(press('n'), empty)).toEqual({ kind: 'move', along: 'plan', by: 1 });
     expect(entryKey(press('P', { shift: true }), empty)).toEqual({ kind: 'cell', by: -1 });
     expect(entryKey(press('s'), empty)).toEqual({ kind: 'spring pass' });
+    expect(entryKey(press('l'), empty)).toEqual({ kind: 'last digits' });
+    expect(entryKey(press('D', { shift: true }), empty)).toEqual({ kind: 'this device' });
     expect(entryKey(press('?', { shift: true }), empty)).toEqual({ kind: 'list keys' });
     for (const key of ['v', 'n', 'p', 's', 'm', 'i', 't', '"', ' ', '/']) {
       expect(entryKey(press(key), typing)).toEqual({ kind: 'type', character: key });
     }
+  });
+
+  it('takes the star, which no length has, in the middle of one', () => {
+    expect(entryKey(press('*', { shift: true }), typing)).toEqual({ kind: 'last digits' });
+    expect(entryKey(press('*'), empty)).toEqual({ kind: 'last digits' });
+    expect(entryKey(press('*', { repeat: true }), typing)).toBeNull();
+    const off = { ...typing, shortcuts: false };
+    expect(entryKey(press('*'), off)).toEqual({ kind: 'type', character: '*' });
   });
 
   it('takes no letter at all where the shortcuts are switched off', () => {

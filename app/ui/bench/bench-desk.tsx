@@ -4,10 +4,11 @@ import type { SlipQuestion } from '@/lib/text/bench-slip';
 import styles from './bench.module.css';
 import { EntryLine } from './entry-line';
 import { GaugeList } from './gauge-list';
-import { Keypad } from './keypad';
+import { Keypad, type KeypadSide } from './keypad';
 import { SlipPanel } from './slip-panel';
 import type { Bench } from './use-bench';
 import type { EntryState } from './use-entry';
+import { useMedia } from './use-media';
 import { useMemory } from './use-memory';
 
 type Props = {
@@ -28,6 +29,7 @@ export function BenchDesk(props: Props) {
   const { bench, entry, question, isAsking, low, onChooseGauge, onCorrect, onMistyped } = props;
   const { held, gauge, chosen } = bench;
   const [soft] = useMemory('soft-keyboard');
+  const isTouch = useMedia('(pointer: coarse)');
   const toEntry = () => entry.input.current?.focus({ preventScroll: true });
   return (
     <div className={styles.desk}>
@@ -47,7 +49,10 @@ export function BenchDesk(props: Props) {
             bench.pick({ station: held.station, direction: held.direction });
             toEntry();
           }}
-          onRight={() => onCorrect('count', held.id)}
+          onRight={(reason) => {
+            onCorrect('count', held.id, reason);
+            toEntry();
+          }}
           onSlip={() => onCorrect('void', held.id, 'a slip')}
           onMistyped={onMistyped}
         />
@@ -57,7 +62,14 @@ export function BenchDesk(props: Props) {
         </div>
       ) : (
         <div className={styles.keypad}>
-          <Keypad decimal={chosen.decimal} onKey={entry.press} low={low} fill />
+          <Keypad
+            decimal={chosen.decimal}
+            onKey={entry.press}
+            low={low}
+            fill
+            side={sideOf(bench)}
+            sideOnly={soft === 'on' && isTouch}
+          />
           <p className={styles.hint}>
             A plugged-in gauge types here too. Enter logs, V voids the last, ? lists the keys.
           </p>
@@ -65,4 +77,14 @@ export function BenchDesk(props: Props) {
       )}
     </div>
   );
+}
+
+function sideOf({ unit, gauge, lastDigits, blind, where, piece }: Bench): KeypadSide {
+  const beside = where.beside(1);
+  return {
+    unit,
+    unitChanged: gauge !== null && unit !== gauge.unit,
+    lastDigits: blind === null ? lastDigits : null,
+    next: beside === null ? null : beside.pieceId === piece.id ? 'feature' : 'piece',
+  };
 }

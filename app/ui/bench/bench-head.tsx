@@ -13,14 +13,19 @@ export function BenchHead({ bench, kept, person, onChoose }: Props) {
   const { piece, part, feature, cell, partner, plan, gauge, chosen } = bench;
   const line = featureLine({
     name: feature.name,
-    asDrawn: feature.asDrawn,
+    // A drawn size is a size to hope for.
+    asDrawn: bench.blind === null ? feature.asDrawn : '',
     partner:
       cell.limitsFrom === 'partner' && partner !== null
         ? { mark: partner.piece.mark, made: partner.target === null }
         : null,
   });
   const words = keptWords(kept);
-  const open = cell.limitsFrom === 'open' && partner !== null && partner.side === 'external';
+  const open =
+    bench.blind === null &&
+    cell.limitsFrom === 'open' &&
+    partner !== null &&
+    partner.side === 'external';
   return (
     <header className={styles.head}>
       <button type="button" className={styles.choose} onClick={onChoose} aria-haspopup="dialog">

@@ -2,6 +2,7 @@
 
 import type { Standing } from '@/lib/rules/standing';
 import type { FeatureKind } from '@/lib/schema/feature';
+import { blindTaken } from '@/lib/text/bench-blind';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import type { StationCell } from './station-cells';
 import { StationMap } from './station-map';
@@ -13,6 +14,10 @@ type Props = { bench: Bench; onPick: (station: string, direction: string) => voi
 export function BenchMap({ bench, onPick, low }: Props) {
   const { feature, cell, chosen, next, last } = bench;
   const { stations, directions } = feature;
+  const seen = (one: StationCell): StationCell => {
+    if (bench.blind === null || one.text === null) return one;
+    return one.state === 'struck' ? { text: null, state: 'empty' } : { ...one, text: blindTaken };
+  };
   return (
     <StationMap
       kind={drawnAs(feature.kind)}
@@ -20,9 +25,11 @@ export function BenchMap({ bench, onPick, low }: Props) {
       directions={directions}
       cells={directions.map((direction) =>
         stations.map((station) =>
-          stationCell(
-            cell.readings.filter((r) => r.station === station && r.direction === direction),
-            chosen,
+          seen(
+            stationCell(
+              cell.readings.filter((r) => r.station === station && r.direction === direction),
+              chosen,
+            ),
           ),
         ),
       )}

@@ -8,6 +8,8 @@ import type { FreshList } from './use-fresh';
 
 type Props = {
   fresh: FreshList;
+  /** Readings are hidden. */
+  blind: boolean;
   shown: Shown;
   trouble: TroubleCode | null;
   clockOff: boolean;
@@ -16,7 +18,7 @@ type Props = {
 };
 
 /** What a person has to know before the next reading: what was not kept, what would not be taken. */
-export function BenchNotes({ fresh, shown, trouble, clockOff, waiting, onTray }: Props) {
+export function BenchNotes({ fresh, blind, shown, trouble, clockOff, waiting, onTray }: Props) {
   const failed = fresh.list.filter(({ failure }) => failure !== null);
   const words = troubleWords(trouble);
   if (failed.length === 0 && words === '' && waiting === 0 && !clockOff) return null;
@@ -26,7 +28,9 @@ export function BenchNotes({ fresh, shown, trouble, clockOff, waiting, onTray }:
         <p key={draft.id} className={styles.note}>
           <b>
             {draft.kind === 'reading'
-              ? shownLength(draft.row.valuePm, draft.row.resolutionPm, shown)
+              ? blind
+                ? 'A reading'
+                : shownLength(draft.row.valuePm, draft.row.resolutionPm, shown)
               : `The correction (${draft.row.kind})`}
           </b>{' '}
           {notKeptWords(failure!)}

@@ -3,6 +3,7 @@
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { useJob } from '../job/job-provider';
+import { BlindBlock } from './blind-block';
 import { BenchDesk } from './bench-desk';
 import { BenchHead } from './bench-head';
 import { BenchMap } from './bench-map';
@@ -22,9 +23,11 @@ import { useEntry } from './use-entry';
 import { useKeptFacts } from './use-kept-facts';
 import { useMedia } from './use-media';
 import { useMemory } from './use-memory';
+import { usePedals } from './use-pedals';
 import { usePerson } from './use-person';
 import { useTitle } from './use-title';
 import { useWakeLock } from './use-wake-lock';
+import { WhereWas } from './where-was';
 
 const ZoneNote = dynamic(() => import('./zone-note').then((one) => one.ZoneNote));
 
@@ -39,7 +42,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   const { outbox } = useJob();
   const person = usePerson();
   const bench = { ...known, chosen: { ...known.chosen, personId: person.id } };
-  const { piece, feature, cell, last, held, fresh } = bench;
+  const { piece, feature, cell, last, held, fresh, blind } = bench;
   const [over, setOver] = useState<Over | null>(null);
   const [keys] = useMemory('keys');
   const isLow = useMedia(low);
@@ -47,6 +50,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   const cut = useCut(bench);
   const { acts, correct, voidLast, pick, isToMake, canCut } = useActs(bench, cut, setOver);
   const entry = useEntry(bench, acts, keys !== 'off');
+  usePedals(entry.pedal);
   useWakeLock();
   useTitle(`${piece.mark} ${feature.name.toLowerCase()}`);
   useAltSheets(bench.view.sheet.job.id);
@@ -78,34 +82,46 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
       <div className={styles.told}>
         <BenchNotes
           fresh={fresh}
+          blind={blind !== null}
           shown={bench.chosen}
           trouble={outbox.trouble}
           clockOff={outbox.clockOff}
           waiting={outbox.tray.length}
           onTray={() => setOver({ kind: 'tray' })}
         />
-        <ReadingBlock
-          bench={bench}
-          slip={last !== null && last === held ? question : null}
-          onVoid={voidLast}
-          onCut={canCut ? () => void cut.note(false) : null}
-          cutBusy={cut.busy}
-        >
-          <SoFar bench={bench} typed={entry.typed} />
-        </ReadingBlock>
-        {isFlat && (isAsking || isToMake) ? null : (
+        {blind === null ? (
+          <ReadingBlock
+            bench={bench}
+            slip={last !== null && last === held ? question : null}
+            onVoid={voidLast}
+            onCut={canCut ? () => void cut.note(false) : null}
+            cutBusy={cut.busy}
+          >
+            <SoFar bench={bench} typed={entry.typed} />
+          </ReadingBlock>
+        ) : (
+          <BlindBlock
+            bench={bench}
+            blind={blind}
+            onVoid={voidLast}
+            onCut={canCut ? () => void cut.note(false) : null}
+            cutBusy={cut.busy}
+          />
+        )}
+        {blind !== null || (isFlat && (isAsking || isToMake)) ? null : (
           <div className={styles.strip}>
             <BenchStrip bench={bench} small={isFlat} />
           </div>
         )}
-        {last === null && cell.earlier.length === 0 ? null : (
+        {blind !== null || (last === null && cell.earlier.length === 0) ? null : (
           <TargetNote bench={bench} trouble={cut.trouble} />
         )}
-        {bench.view.runs.some((run) => run.feature.id === feature.id) && (
+        {blind === null && bench.view.runs.some((run) => run.feature.id === feature.id) && (
           <ZoneNote bench={bench} onDone={toEntry} />
         )}
       </div>
       <div className={styles.map}>
+        <WhereWas bench={bench} typed={entry.typed} />
         <BenchMap
           bench={bench}
           onPick={(station, direction) => {
@@ -133,6 +149,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
           person={person}
           onClose={close}
           onListKeys={() => setOver({ kind: 'keys' })}
+          onDevice={() => setOver({ kind: 'device' })}
         />
       )}
     </main>

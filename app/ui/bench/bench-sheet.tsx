@@ -8,9 +8,9 @@ import { useBench } from './use-bench';
 import type { Asked } from './use-where';
 
 /** Logging readings, standing up: one piece, one feature, one line that takes everything typed. */
-export function BenchSheet({ asked }: { asked: Asked }) {
+export function BenchSheet({ asked, blind = null }: { asked: Asked; blind?: string | null }) {
   const { view } = useJob();
-  const bench = useBench(asked);
+  const bench = useBench(asked, blind);
   if (bench !== null) return <BenchOpen bench={bench} />;
   return (
     <main className={styles.nothing}>

@@ -7,14 +7,13 @@ import { BenchDialog } from './bench-dialog';
 import { GaugeList } from './gauge-list';
 import styles from './list.module.css';
 import { PieceChoice } from './piece-choice';
-import { ThisDevice } from './this-device';
 import type { Bench } from './use-bench';
 import type { Person } from './use-person';
 
-type Props = { bench: Bench; person: Person; onClose: () => void; onListKeys: () => void };
+type Props = { bench: Bench; person: Person; onClose: () => void; onDevice: () => void };
 
 /** Another piece, feature, gauge or person: plain lists, one tap each. */
-export function ChooseDialog({ bench, person, onClose, onListKeys }: Props) {
+export function ChooseDialog({ bench, person, onClose, onDevice }: Props) {
   const { view, where } = bench;
   const go = (pieceId: string, featureId: string) => {
     where.goTo({ pieceId, featureId });
@@ -73,7 +72,12 @@ export function ChooseDialog({ bench, person, onClose, onListKeys }: Props) {
           {person.trouble === null ? null : <p className={styles.says}>{person.trouble}</p>}
         </section>
       )}
-      <ThisDevice onListKeys={onListKeys} />
+      <section className={styles.section}>
+        <button type="button" className={styles.row} onClick={onDevice}>
+          <span className={styles.name}>This device</span>
+          <span className={styles.note}>sound, letters, pedals, measuring unseen</span>
+        </button>
+      </section>
       <nav className={styles.section} aria-label="Sheets">
         <h3>Other sheets</h3>
         <ul className={styles.list}>

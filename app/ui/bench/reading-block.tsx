@@ -3,6 +3,7 @@
 import { placeWords } from '@/lib/text/bench-place';
 import type { SlipQuestion } from '@/lib/text/bench-slip';
 import { shownLength } from '@/lib/text/shown-size';
+import { typedAside } from '@/lib/text/typed-aside';
 import { verdictWords, type VerdictFacts } from '@/lib/text/verdict';
 import { WorkingFigure } from '../primitives/working-figure';
 import { VerdictMark } from '../verdict/verdict-mark';
@@ -90,9 +91,8 @@ function noVerdict({ last, cell }: Bench): string | null {
 function asTyped({ last, chosen }: Bench): string {
   if (last === null) return '';
   const first = last.firstText === null ? '' : `first typed ${last.firstText}`;
-  const isShown = last.unit === chosen.unit && /^\s*\d/.test(last.text);
-  const unit = /[a-z"]/i.test(last.text) ? '' : ` ${last.unit}`;
-  return [first, isShown ? '' : `typed ${last.text.trim()}${unit}`].filter(Boolean).join(', ');
+  const text = shownLength(last.valuePm, last.resolutionPm, chosen);
+  return [first, typedAside(last, { text, unit: chosen.unit })].filter(Boolean).join(', ');
 }
 
 function Empty({ bench }: { bench: Bench }) {

@@ -2,8 +2,11 @@
 
 import { isSamePlace } from '@/lib/rules/entry-plan';
 import { entryStep } from '@/lib/rules/entry-step';
+import { lastEntryWords } from '@/lib/text/bench-where';
 import type { Over } from './bench-over';
+import { lastRead } from './last-read';
 import type { Bench } from './use-bench';
+import { nameOf } from './use-commit';
 import type { useCut } from './use-cut';
 import type { BenchActs } from './use-entry';
 import { plainCorrection } from './use-fresh';
@@ -22,8 +25,23 @@ export function useActs(
     const { personId } = chosen;
     fresh.correction({ ...plainCorrection, kind, readingId, reason, personId });
   };
-  const voidLast = () => {
-    if (last !== null) correct(last.state === 'struck' ? 'restore' : 'void', last.id);
+  const voidLast = (): string | null => {
+    if (last !== null) {
+      correct(last.state === 'struck' ? 'restore' : 'void', last.id);
+      return null;
+    }
+    // Nothing here to take back: the entry made last may be on the piece before.
+    const read = lastRead(bench.view.sheet.job.id);
+    if (read === null || (read.pieceId === bench.piece.id && read.featureId === feature.id)) {
+      return null;
+    }
+    where.goTo(read);
+    return lastEntryWords(nameOf(bench, read));
+  };
+  const again = () => {
+    if (held !== null) correct('void', held.id, 'measured again');
+    const at = held ?? last;
+    if (at !== null) bench.pick({ station: at.station, direction: at.direction });
   };
   const goBeside = (by: 1 | -1) => {
     const beside = where.beside(by);
@@ -31,6 +49,7 @@ export function useActs(
   };
   const acts: BenchActs = {
     void: voidLast,
+    again,
     move(along, by) {
       const place = entryStep(feature, bench.next ?? last, { along, by });
       if (place !== null) bench.pick(place);
@@ -41,13 +60,15 @@ export function useActs(
       if (canCut) void cut.note(true);
     },
     listKeys: () => setOver({ kind: 'keys' }),
+    thisDevice: () => setOver({ kind: 'device' }),
     closeLists: () => setOver(null),
     noteCut: cut.note,
   };
   /** A place that was read shows what can be said of it; a free one is where the next reading goes. */
   const pick = (station: string, direction: string): boolean => {
     const place = { station, direction };
-    const isRead = cell.readings.some((reading) => isSamePlace(reading, place));
+    const isRead =
+      bench.blind === null && cell.readings.some((reading) => isSamePlace(reading, place));
     if (isRead) setOver({ kind: 'reading', place });
     else bench.pick(place);
     return isRead;

@@ -2,7 +2,10 @@
 
 import { useMemo, useState } from 'react';
 import type { Cell } from '@/lib/rules/cells';
+import { blindChoice, entryBlind, type Blind } from '@/lib/rules/entry-blind';
 import { entryCell } from '@/lib/rules/entry-cell';
+import type { LastDigitsFacts } from '@/lib/rules/entry-last-digits';
+import { entryNeighbours } from '@/lib/rules/entry-neighbours';
 import { entryNext, type PlanStanding } from '@/lib/rules/entry-next';
 import type { EntryCell } from '@/lib/rules/entry-order';
 import { entryPartner, type EntryPartner } from '@/lib/rules/entry-partner';
@@ -52,20 +55,37 @@ export type Bench = {
   resolutionPm: number;
   /** The next piece or feature that still has something to read. */
   nextCell: EntryCell | null;
+  /** What is hidden until its set is done; null where everything is to be seen. */
+  blind: Blind | null;
+  /** Whether these readings of the feature would be hidden. */
+  hides: (readings: readonly Standing[]) => boolean;
+  /** Shows the set before it is done. */
+  showSet: () => void;
+  /** Only the last figures are typed. */
+  lastDigits: boolean;
+  setLastDigits: (on: boolean) => void;
+  /** What last figures would be the end of; null while earlier readings are hidden. */
+  lastFacts: LastDigitsFacts | null;
   /** What a reading with this gauge is held against. */
   slipFacts: (gauge: Gauge, unit: LengthUnit, exceptId?: string) => SlipFacts;
   /** What a held reading is suspected of. */
   slipOfHeld: (held: Standing) => { slip: Slip; gauge: Gauge; othersPm: readonly number[] } | null;
 };
 
-/** The Bench of one job, or null where no piece of it has a feature. */
-export function useBench(asked: Asked): Bench | null {
+/**
+ * The Bench of one job, or null where no piece of it has a feature. `blindAtFirst` is what the server
+ * knows of the device's choice, so that nothing hidden is seen while the page comes alive.
+ */
+export function useBench(asked: Asked, blindAtFirst: string | null = null): Bench | null {
   const { view, chosen } = useJob();
   const where = useWhere(view, asked);
   const fresh = useFresh();
   const { cell: at } = where;
   const [picked, setPicked] = useState<{ key: string; place: Place } | null>(null);
   const [gaugeWords, sayGauges] = useMemory(`gauge:${view.sheet.job.id}`);
+  const [blindWord] = useMemory('blind', blindAtFirst);
+  const [lastWord, sayLast] = useMemory('last-digits');
+  const [seenSet, setSeenSet] = useState<string | null>(null);
   const [unitOf, setUnitOf] = useState<{ gaugeId: string; unit: LengthUnit } | null>(null);
 
   return useMemo(() => {
@@ -104,6 +124,14 @@ export function useBench(asked: Asked): Bench | null {
         ...(exceptId === undefined ? {} : { exceptId }),
       });
 
+    const unit =
+      unitOf !== null && unitOf.gaugeId === gauge?.id ? unitOf.unit : (gauge?.unit ?? chosen.unit);
+    const blindOf = (readings: readonly Standing[]) => {
+      const hidden = entryBlind(blindChoice(blindWord), feature, readings);
+      return hidden === null || seenSet === `${key} ${hidden.set}` ? null : hidden;
+    };
+    const blind = blindOf(cell.readings);
+
     return {
       view,
       chosen,
@@ -120,11 +148,8 @@ export function useBench(asked: Asked): Bench | null {
       held: cell.readings.findLast(({ state }) => state === 'held') ?? null,
       gauge,
       chooseGauge: (id) => sayGauges(JSON.stringify({ ...gauges, [feature.id]: id })),
-      unit:
-        unitOf !== null && unitOf.gaugeId === gauge?.id
-          ? unitOf.unit
-          : (gauge?.unit ?? chosen.unit),
-      setUnit: (unit) => setUnitOf(gauge === null ? null : { gaugeId: gauge.id, unit }),
+      unit,
+      setUnit: (to) => setUnitOf(gauge === null ? null : { gaugeId: gauge.id, unit: to }),
       partner,
       partnerStandardPm,
       resolutionPm:
@@ -132,6 +157,19 @@ export function useBench(asked: Asked): Bench | null {
         gauge?.resolutionPm ??
         (chosen.unit === 'mm' ? 1_000_000 : 2_540_000),
       nextCell: where.beside(1, (other) => isDone(view, other)) ?? where.beside(1),
+      blind,
+      hides: (readings) => blindOf(readings) !== null,
+      showSet: () => setSeenSet(`${key} ${blind?.set ?? 0}`),
+      lastDigits: lastWord === 'on' && blind === null,
+      setLastDigits: (on) => sayLast(on ? 'on' : 'off'),
+      lastFacts:
+        gauge === null || blind !== null
+          ? null
+          : {
+              unit,
+              resolutionPm: gauge.resolutionPm,
+              neighboursPm: entryNeighbours(view, cell),
+            },
       slipFacts,
       slipOfHeld(held) {
         const used = gaugeById(held.gaugeId);
@@ -143,7 +181,21 @@ export function useBench(asked: Asked): Bench | null {
         return { slip, gauge: used, othersPm: facts.othersPm };
       },
     } satisfies Bench;
-  }, [view, chosen, where, fresh, at, picked, gaugeWords, sayGauges, unitOf]);
+  }, [
+    view,
+    chosen,
+    where,
+    fresh,
+    at,
+    picked,
+    gaugeWords,
+    sayGauges,
+    unitOf,
+    blindWord,
+    lastWord,
+    sayLast,
+    seenSet,
+  ]);
 }
 
 const unexplained = {

@@ -3,19 +3,23 @@
 import { useLayoutEffect, useRef } from 'react';
 import { entryCell } from '@/lib/rules/entry-cell';
 import { looksCut } from '@/lib/rules/entry-cut';
-import { entryMeaning } from '@/lib/rules/entry-meaning';
 import { entryNext } from '@/lib/rules/entry-next';
+import { entryOffer } from '@/lib/rules/entry-offer';
 import type { EntryCell } from '@/lib/rules/entry-order';
 import { entryPlan, type Place } from '@/lib/rules/entry-plan';
+import { entryReading, type EntryQuestionCode } from '@/lib/rules/entry-reading';
 import { isEntryRepeat, type EntryCommit } from '@/lib/rules/entry-repeat';
 import { slipOf } from '@/lib/rules/slip';
 import { questionWords } from '@/lib/text/bench-entry';
 import { entryErrorWords, type EntryError } from '@/lib/text/bench-entry-error';
 import { placeWords } from '@/lib/text/bench-place';
 import { shownLength } from '@/lib/text/shown-size';
+import { spokenLength } from '@/lib/text/spoken-length';
 import type { LengthMeaning } from '@/lib/units/parse-length';
 import type { Notice } from './entry-notice';
 import { giveFeedback, outcomeOf } from './feedback';
+import { rememberRead } from './last-read';
+import { sayAloud } from './say-aloud';
 import type { Bench } from './use-bench';
 import { plainCorrection } from './use-fresh';
 
@@ -88,12 +92,13 @@ export function useCommit(
   function judge(text: string, atMs: number, decided: Decided = {}): void {
     const bench = latest.current;
     const { gauge, feature, chosen, unit, cell } = bench;
-    const read = entryMeaning(text, {
+    const setting = {
       decimal: chosen.decimal,
       unit,
       nominalPm: feature.nominalPm,
       kind: feature.kind,
-    });
+    };
+    const read = entryReading(text, setting, bench.lastDigits ? bench.lastFacts : null);
     if (read.kind === 'empty') return line.notify(null);
     if (read.kind === 'begun') {
       return refuse(text, { code: read.aloneSign ? 'alone-sign' : 'no-digits', character: '' });
@@ -108,18 +113,22 @@ export function useCommit(
       });
     }
     const again = (more: Decided) => judge(text, atMs, { ...decided, ...more });
+    const askWhich = (code: EntryQuestionCode, meanings: readonly LengthMeaning[]) => {
+      const { title, answers } = questionWords(text, code, meanings, chosen);
+      const answered = answers.map((label, index) => ({
+        label,
+        act: () => again({ meaning: meanings[index]! }),
+      }));
+      ask(text, title, answered);
+    };
     const meaning = decided.meaning ?? (read.kind === 'length' ? read.meaning : null);
     if (meaning === null) {
-      if (read.kind !== 'question') return;
-      const { title, answers } = questionWords(text, read.code, read.meanings, chosen);
-      return ask(
-        text,
-        title,
-        answers.map((label, index) => ({
-          label,
-          act: () => again({ meaning: read.meanings[index]! }),
-        })),
-      );
+      return read.kind === 'question' ? askWhich(read.code, read.meanings) : undefined;
+    }
+    if (decided.meaning === undefined && !bench.lastDigits) {
+      const facts = bench.slipFacts(gauge, meaning.unit);
+      const offered = entryOffer(text, meaning, bench.lastFacts, facts);
+      if (offered !== null) return askWhich('last-digits', offered);
     }
     const now = { text, gaugeId: gauge.id, atMs };
     if (decided.kept !== true && isEntryRepeat(before.current, now)) {
@@ -148,7 +157,7 @@ export function useCommit(
     const next = bench.next;
     ask(text, `${text.trim()}: is it for ${there} again?`, [
       {
-        label: `it replaces ${shown}`,
+        label: bench.blind === null ? `it replaces ${shown}` : 'it replaces the one held',
         act() {
           bench.fresh.correction({
             ...plainCorrection,
@@ -246,8 +255,11 @@ export function useCommit(
     bench.pick(null);
     line.notify(null);
     const { view, cell: known, partnerStandardPm } = bench;
+    rememberRead(view.sheet.job.id, { pieceId: piece.id, featureId: feature.id });
     const cell = entryCell(known, [entry], feature.kind, view.cells, partnerStandardPm);
-    giveFeedback(slip === null ? outcomeOf(cell.verdict?.state ?? 'none') : 'unsure');
+    const outcome = bench.hides(cell.readings) ? 'kept' : outcomeOf(cell.verdict?.state ?? 'none');
+    giveFeedback(slip === null ? outcome : 'unsure');
+    sayAloud(spokenLength(valuePm, resolutionPm, meaning.unit));
   }
 
   /** Enter on an empty line: nothing, or on to the next piece when this one is done. */

@@ -3,6 +3,7 @@
 import { useRef, useState, type RefObject } from 'react';
 import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
 import type { KeyRole } from '@/lib/rules/entry-key';
+import type { PedalAct } from '@/lib/rules/entry-pedal';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
 import type { Bench } from './use-bench';
@@ -14,11 +15,16 @@ const aloneMs = 150;
 
 /** What a key does that is not typing; shown and done by the Bench around the entry. */
 export type BenchActs = {
-  void: () => void;
+  /** Takes the last entry back, or puts it back; a sentence where it is on another piece. */
+  void: () => string | null;
+  /** Measures again: what is asked about, else at the place of the last reading. */
+  again: () => void;
   move: (along: 'stations' | 'directions' | 'plan', by: 1 | -1) => void;
   cell: (by: 1 | -1) => void;
   springPass: () => void;
   listKeys: () => void;
+  /** Shows what this device does. */
+  thisDevice: () => void;
   /** Closes what lies over the bench, so that a reading is seen to arrive. */
   closeLists: () => void;
   /** Notes that metal came off; false when the notebook could not. */
@@ -37,6 +43,7 @@ export type EntryState = {
   beforeInput: (event: InputEvent) => void;
   log: () => void;
   press: (key: KeypadKey) => void;
+  pedal: (act: PedalAct) => void;
 };
 
 /**
@@ -205,7 +212,14 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         return true;
       case 'void':
         if (hasList) return false;
-        acts.void();
+        takeBack();
+        return true;
+      case 'last digits':
+        if (hasList) return false;
+        bench.setLastDigits(!bench.lastDigits && bench.blind === null);
+        return true;
+      case 'this device':
+        acts.thisDevice();
         return true;
       case 'spring pass':
         if (hasList) return false;
@@ -224,8 +238,45 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
 
   const { beforeInput } = useKeys(input, state, play);
 
+  function takeBack(): void {
+    const says = acts.void();
+    if (says !== null) setNotice({ kind: 'said', says });
+  }
+
+  const pedal = (act: PedalAct) => {
+    const field = document.activeElement;
+    if (field instanceof HTMLInputElement && field !== input.current && field.form !== null) {
+      // A form lies over the bench: the pedal that logs says that it is right.
+      if (act === 'commit') field.form.requestSubmit();
+      return;
+    }
+    acts.closeLists();
+    const isEmpty = (input.current?.value ?? '') === '';
+    if (act === 'next') acts.move('plan', 1);
+    else if (act === 'commit') {
+      if (isEmpty) acts.again();
+      else log(nowMs());
+    } else if (isEmpty) takeBack();
+    else {
+      setNotice(null);
+      line.clear();
+    }
+  };
+
   const press = (key: KeypadKey) => {
     switch (key) {
+      case 'unit':
+        bench.setUnit(bench.unit === 'mm' ? 'in' : 'mm');
+        return;
+      case 'last digits':
+        bench.setLastDigits(!bench.lastDigits);
+        return;
+      case 'next':
+        acts.cell(1);
+        return;
+      case 'more':
+        acts.thisDevice();
+        return;
       case 'log':
         log(nowMs());
         return;
@@ -255,6 +306,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     beforeInput,
     log: () => log(nowMs()),
     press,
+    pedal,
   };
 }
 

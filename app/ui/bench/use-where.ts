@@ -13,6 +13,8 @@ export type Where = {
   /** The piece and the feature on the bench; null in a job without features. */
   cell: EntryCell | null;
   goTo: (cell: EntryCell) => void;
+  /** It opened where this device had stopped. */
+  cameBack: boolean;
   order: EntryOrder;
   setOrder: (order: EntryOrder) => void;
   /** The piece or feature before or after this one, in the order chosen. */
@@ -23,6 +25,7 @@ export type Where = {
 export function useWhere(view: JobView, asked: Asked): Where {
   const jobId = view.sheet.job.id;
   const [chosen, setChosen] = useState<EntryCell | null>(null);
+  const [cameBack, setCameBack] = useState(false);
   const [orderWord, sayOrder] = useMemory(`order:${jobId}`);
   const order: EntryOrder =
     orderWord === 'this feature on every piece' ? orderWord : 'all of a piece';
@@ -47,9 +50,13 @@ export function useWhere(view: JobView, asked: Asked): Where {
   );
   useEffect(() => {
     if (chosen !== null) return;
-    const start = entryStart(view, { asked, stopped: stopOf(recall(`stop:${jobId}`)) });
+    const stopped = stopOf(recall(`stop:${jobId}`));
+    const start = entryStart(view, { asked, stopped });
+    const isSame = start?.pieceId === stopped?.pieceId && start?.featureId === stopped?.featureId;
+    if (start === null) return;
     // oxlint-disable-next-line react/set-state-in-effect -- it is known only once the page is in the browser
-    if (start !== null) goTo(start);
+    if (isSame) setCameBack(true);
+    goTo(start);
   }, [chosen, view, asked, jobId, goTo]);
 
   const cell = stands ? chosen : first;
@@ -58,7 +65,7 @@ export function useWhere(view: JobView, asked: Asked): Where {
       cell === null ? null : entryOrder(view.parts, order, cell, by, pass),
     [view.parts, order, cell],
   );
-  return { cell, goTo, order, setOrder: sayOrder, beside };
+  return { cell, goTo, cameBack, order, setOrder: sayOrder, beside };
 }
 
 function isThere(view: JobView, cell: EntryCell): boolean {
