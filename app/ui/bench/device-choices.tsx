@@ -10,13 +10,13 @@ import { useMemory } from './use-memory';
 export function DeviceChoices() {
   return (
     <div className={styles.choices}>
-      <Switch label="Sound, another for each outcome" name="sound" usual="off" />
+      <Switch label="Sound" name="sound" usual="off" />
       <Switch label="Vibration" name="vibration" usual="off" />
-      <Switch label="Read the number out" name="aloud" usual="off" />
-      <Switch label="Only the last digits are typed" name="last-digits" usual="off" />
+      <Switch label="Number read out" name="aloud" usual="off" />
+      <Switch label="Last digits only" name="last-digits" usual="off" />
       <BlindSwitch />
       <Switch label="Single letters as keys" name="keys" usual="on" />
-      <Switch label="The phone's own keyboard" name="soft-keyboard" usual="off" />
+      <Switch label="Phone keyboard" name="soft-keyboard" usual="off" />
       <section className={styles.wide} aria-label="Foot switch">
         <h4 className={styles.label}>Foot switch</h4>
         <PedalTeacher />
