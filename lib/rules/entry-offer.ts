@@ -19,8 +19,9 @@ export function entryOffer(
 ): LengthMeaning[] | null {
   const found = last === null ? null : entryLastDigits(text, last);
   if (found === null) return null;
-  const plainPm = plain.resolutionPm ?? found.resolutionPm;
-  if (slipOf({ text, valuePm: plain.sizePm, resolutionPm: plainPm }, facts) === null) return null;
+  // Figures without a mark are held against the others to the step of the gauge, not to a millimetre.
+  const asTyped = { text, valuePm: plain.sizePm, resolutionPm: found.resolutionPm };
+  if (slipOf(asTyped, facts) === null) return null;
   const calm = lastDigitsMeanings(found, plain.unit).filter(
     ({ sizePm }) =>
       sizePm !== plain.sizePm &&

@@ -100,14 +100,15 @@ function isDoubted({ valuePm }: DoubtedReading, expected: ExpectedReading): bool
   return valuePm < expected.calmLowPm || valuePm > expected.calmHighPm;
 }
 
-/** A whole turn, line or frame more or less than expected, where the stretch is narrow enough to tell. */
+/** A whole turn, line or frame more or less than expected, where the stretch and the text are narrow enough to tell. */
 function missed(
   kind: SlipKind,
   stepsPm: (gauge: SlipFacts['gauge']) => readonly number[],
 ): Fingerprint {
   return ({ valuePm }, { gauge }, expected) => {
     for (const stepPm of stepsPm(gauge)) {
-      if (expected.highPm - expected.lowPm > stepPm / 2) continue;
+      const isWide = expected.highPm - expected.lowPm > stepPm / 2;
+      if (isWide || expected.tolerancePm > stepPm / 4) continue;
       const insteadPm = [valuePm - stepPm, valuePm + stepPm].find((pm) => fits(pm, expected));
       if (insteadPm !== undefined) return { kind, insteadPm, stepPm };
     }
@@ -162,7 +163,7 @@ function wrongFeature(
 }
 
 function isFar(
-  { valuePm, resolutionPm }: DoubtedReading,
+  { valuePm }: DoubtedReading,
   { gauge, limits }: SlipFacts,
   expected: ExpectedReading,
 ): boolean {
@@ -170,8 +171,7 @@ function isFar(
   const offPm = Math.max(expected.lowPm - valuePm, valuePm - expected.highPm);
   const bandPm =
     limits.lowerPm === null || limits.upperPm === null ? 0 : limits.upperPm - limits.lowerPm;
-  const stepPm = Math.max(gauge.resolutionPm, resolutionPm);
-  return offPm > Math.max(farResolutions * stepPm, bandPm);
+  return offPm > Math.max(farResolutions * gauge.resolutionPm, bandPm);
 }
 
 /** Far as such, or further from the others than this gauge has ever been from itself. */
@@ -181,10 +181,8 @@ function isFarOff(reading: DoubtedReading, facts: SlipFacts, expected: ExpectedR
   if (expected.from !== 'readings' || repeatPm === null || repeatDegrees < historyDegrees) {
     return false;
   }
-  const { valuePm, resolutionPm } = reading;
-  const offPm = Math.max(expected.lowPm - valuePm, valuePm - expected.highPm);
-  const stepPm = Math.max(gauge.resolutionPm, resolutionPm);
-  return offPm > farHistory * Math.max(repeatPm, stepPm);
+  const offPm = Math.max(expected.lowPm - reading.valuePm, reading.valuePm - expected.highPm);
+  return offPm > farHistory * Math.max(repeatPm, gauge.resolutionPm);
 }
 
 function fits(pm: number, { lowPm, highPm, tolerancePm }: ExpectedReading): boolean {

@@ -136,12 +136,12 @@ describe('the keys under a thumb', () => {
 
   it('take a size in the other unit, and show that it is not the unit of the gauge', async () => {
     const { page, job, close } = await rings(small);
-    const unit = page.getByRole('button', { name: /Figures are in/ });
+    const unit = page.getByRole('button', { name: /change to (?:inches|millimetres)/ });
     await unit.tap();
     expect(await unit.textContent()).toBe('in');
     expect(await unit.getAttribute('aria-pressed')).toBe('true');
     for (const name of ['point', '7', '0', '9', '1']) await key(page, name).tap();
-    expect(await echo(page).textContent()).toContain('is 18.0111 mm');
+    expect(await echo(page).textContent()).toContain('is 18.011');
     await key(page, 'Log').tap();
     await eventually(() => booked(server, job)).toMatchObject([
       { text: '.7091', unit: 'in', valuePm: 18_011_140_000 },
@@ -186,13 +186,32 @@ describe('the keys under a thumb', () => {
     expect(await place(page, 1, 1).getAttribute('data-next')).toBe('true');
     await place(page, 1, 0).tap();
     await page.getByRole('button', { name: 'Measure here again' }).tap();
-    await log(page, '18.011', '18.012', '18.012', '18.012');
+    await log(page, '18.011', '18.012', '18.013', '18.012');
     expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true');
     await eventually(async () =>
       (await booked(server, job)).map(({ station, direction }) => `${station} ${direction}`),
     ).toEqual(['middle A', 'middle A', 'middle B', 'bottom A', 'bottom B']);
     await close();
   });
+});
+
+it('loses nothing that is typed after a list was closed by the keyboard with the caret left in it', async () => {
+  const { page, job, close } = await rings(desk);
+  await page.keyboard.press('d');
+  await list(page).getByText('Vibration').click();
+  await page.keyboard.press('Escape');
+  await ready(page);
+  await log(page, '18.004');
+  expect(await reading(page).textContent()).toBe('18.004');
+  await page.keyboard.press('d');
+  await list(page).getByRole('button', { name: 'Close' }).click();
+  await ready(page); // the entry has the focus again
+  await log(page, '18.005');
+  await eventually(async () => (await booked(server, job)).map(({ text }) => text)).toEqual([
+    '18.004',
+    '18.005',
+  ]);
+  await close();
 });
 
 describe('last digits from a keyboard', () => {
@@ -203,7 +222,7 @@ describe('last digits from a keyboard', () => {
     await page.keyboard.type('14');
     expect(await echo(page).textContent()).toContain('is 18.014');
     await page.keyboard.press('*');
-    expect(await echo(page).textContent()).toContain('is 14');
+    expect(await echo(page).textContent()).toContain('mm, 0.55 in');
     await page.keyboard.press('*');
     expect(await echo(page).textContent()).toContain('is 18.014');
     await page.keyboard.press('Enter');
@@ -279,8 +298,9 @@ describe('measured unseen', () => {
     const { page, job, close } = await rings(desk);
     await log(page, '18.004', '18.006');
     await eventually(() => booked(server, job)).toHaveLength(2);
+    const address = `${server.url}/jobs/${job.jobId}/bench?piece=${job.pieceIds[0]}&feature=${job.featureId}`;
     const drawn = async (cookie: string) => {
-      const answer = await fetch(`${server.url}/jobs/${job.jobId}/bench`, { headers: { cookie } });
+      const answer = await fetch(address, { headers: { cookie } });
       return (await answer.text()).replace(/<script.*?<\/script>/gs, '');
     };
     expect(await drawn('fw-blind=off')).toContain('18.006');
@@ -323,6 +343,18 @@ describe('measured unseen', () => {
     expect(await reading(page).textContent()).toBe('18.005');
     await log(page, '18.007');
     expect(await reading(page).textContent()).toBe('1 of 3');
+    await close();
+  });
+
+  it('goes on at the same place when every place is taken and the set is not done', async () => {
+    const { page, job, close } = await rings(small, { blind: '10' });
+    for (const n of [1, 2, 3, 4, 5, 6, 7, 8, 9]) await log(page, `18.00${n}`);
+    expect(await reading(page).textContent()).toBe('9 of 10');
+    await log(page, '18.003');
+    expect(await reading(page).textContent()).toBe('18.003');
+    await eventually(async () =>
+      (await booked(server, job)).slice(5).map((one) => `${one.station} ${one.direction}`),
+    ).toEqual(Array.from({ length: 5 }, () => 'bottom B'));
     await close();
   });
 
@@ -446,7 +478,10 @@ describe('for the ear, the hand and the light', () => {
     await log(page, '18.004');
     expect(await page.evaluate(() => said())).toEqual([]);
     await page.keyboard.press('d');
-    await list(page).getByRole('group', { name: 'Number read out' }).getByText('on').click();
+    await list(page)
+      .getByRole('group', { name: 'Number read out' })
+      .getByText('on', { exact: true })
+      .click();
     await page.keyboard.press('Escape');
     await ready(page);
     await log(page, '18.011', '.7091in');
@@ -466,7 +501,10 @@ describe('for the ear, the hand and the light', () => {
     expect(await page.evaluate(() => [tones(), shakes()])).toEqual([[], []]);
     await page.keyboard.press('d');
     for (const name of ['Sound', 'Vibration']) {
-      await list(page).getByRole('group', { name, exact: true }).getByText('on').click();
+      await list(page)
+        .getByRole('group', { name, exact: true })
+        .getByText('on', { exact: true })
+        .click();
     }
     await page.keyboard.press('Escape');
     await ready(page);
@@ -501,6 +539,7 @@ describe('coming back', () => {
   it('says where it was: piece, feature, reading, and what was next; and is gone at the next key', async () => {
     const { page, job, close } = await rings(small);
     await log(page, '18.004', '18.006');
+    await eventually(() => booked(server, job)).toHaveLength(2);
     await page.reload();
     await ready(page);
     const where = page.getByRole('status').filter({ hasText: 'You were here' });
@@ -518,7 +557,6 @@ describe('coming back', () => {
     await page.getByRole('button', { name: 'Go on' }).tap();
     expect(await where.count()).toBe(0);
 
-    await eventually(() => booked(server, job)).toHaveLength(2);
     await page.goto(server.url);
     const carry = page.getByRole('region', { name: 'Carry on' });
     expect(await carry.textContent()).toContain('You stopped at R1, ring');
@@ -582,7 +620,8 @@ describe('a held reading', () => {
     await question(page).getByRole('button', { name: 'Keep it as it is' }).tap();
     await question(page).getByRole('button', { name: 'the part is so' }).tap();
     expect(await question(page).count()).toBe(0);
-    await log(page, '17.504');
+    await key(page, 'next piece').tap();
+    await log(page, '18.005', '18.505');
     await question(page).getByRole('button', { name: 'Keep it as it is' }).tap();
     await question(page).getByLabel('Another reason').fill('chuck mark there');
     await page.keyboard.press('Enter');
@@ -609,8 +648,10 @@ describe('a held reading', () => {
   });
 
   it('is asked about when it is further off than the gauge ever was from itself', async () => {
-    const { page, close } = await rings(desk);
-    await log(page, '18.004', '18.005', '18.004', '18.005', '18.004', '18.023');
+    const { page, job, close } = await rings(desk);
+    await log(page, '18.004', '18.005', '18.004', '18.005', '18.004');
+    await eventually(() => booked(server, job)).toHaveLength(5);
+    await log(page, '18.023');
     expect(await question(page).textContent()).toContain('Far from the others. Is it right?');
     expect(await question(page).textContent()).toContain('Bore gauge 1 repeats');
     await close();

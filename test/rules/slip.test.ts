@@ -237,6 +237,15 @@ describe('slipOf, beside other readings', () => {
     expect(slip('18.013', { ...known, othersPm: [] })).toBeNull();
   });
 
+  it('lets a coarse text be coarse, and doubts it beyond its own rounding', () => {
+    expect(slip('18', piston)).toBeNull();
+    expect(slip('17', piston)).toBeNull(); // 0.998 below 17.998, typed to 1
+    expect(slip('16', piston)?.kind).toBe('one figure'); // 18, one figure away
+    expect(slip('34', { ...piston, gauge: { ...piston.gauge, rangeHighPm: null } })?.kind).toBe(
+      'far off',
+    );
+  });
+
   it('is calmer where the gauge repeats worse', () => {
     expect(slip('18.498', { ...piston, repeatPm: 120 * um })).toBeNull(); // 5 s is 0.6
   });

@@ -58,6 +58,8 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
 
   const toEntry = () => entry.input.current?.focus({ preventScroll: true });
   const close = () => {
+    // While it stands open nothing behind it can have the focus.
+    document.querySelector<HTMLDialogElement>('dialog[open]')?.close();
     setOver(null);
     toEntry();
   };

@@ -112,7 +112,7 @@ function sideKeys(side: KeypadSide, onKey: Props['onKey']) {
       onKey={onKey}
       look={styles.side}
       on={unitChanged}
-      name={`Figures are in ${unit === 'mm' ? 'millimetres' : 'inches'}; change to ${other}`}
+      name={`${unit}: change to ${other}`}
     >
       <b>{unit}</b>
     </Key>,

@@ -53,9 +53,12 @@ export function PedalTeacher() {
                   {pedal === undefined ? pedalWords.none : pedalKeyWords(pedal)}
                 </span>
               </span>
-              <Button onClick={() => begin(act === one ? null : one)} aria-pressed={act === one}>
+              <Button
+                onClick={() => begin(act === one ? null : one)}
+                aria-label={`${act === one ? pedalWords.cancel : pedalWords.teach}: ${pedalNames[one]}`}
+                aria-pressed={act === one}
+              >
                 {act === one ? pedalWords.cancel : pedalWords.teach}
-                <span className="unseen">: {pedalNames[one]}</span>
               </Button>
             </li>
           );

@@ -36,7 +36,10 @@ export type Bench = {
   /** As it stands with what was just entered. */
   cell: Cell;
   plan: PlanStanding;
-  /** Where the next reading goes: the place picked by hand, else the plan's; null when all are taken. */
+  /**
+   * Where the next reading goes: the place picked by hand, else the plan's; null when all are taken. A
+   * set of a number goes on where it is.
+   */
   next: Place | null;
   pick: (place: Place | null) => void;
   /** The reading taken last, whatever became of it. */
@@ -142,7 +145,10 @@ export function useBench(asked: Asked, blindAtFirst: string | null = null): Benc
       feature,
       cell,
       plan,
-      next: picked?.key === key ? picked.place : plan.next,
+      next:
+        picked?.key === key
+          ? picked.place
+          : (plan.next ?? (blind === null ? null : (cell.readings.at(-1) ?? null))),
       pick: (place) => setPicked(place === null ? null : { key, place }),
       last: cell.readings.at(-1) ?? null,
       held: cell.readings.findLast(({ state }) => state === 'held') ?? null,

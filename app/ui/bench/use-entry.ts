@@ -4,6 +4,7 @@ import { useRef, useState, type RefObject } from 'react';
 import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
 import type { KeyRole } from '@/lib/rules/entry-key';
 import type { PedalAct } from '@/lib/rules/entry-pedal';
+import { isCaretIn } from './caret-in';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
 import type { Bench } from './use-bench';
@@ -174,7 +175,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       case 'type':
         if (isPressed && role.character === ' ') return false;
         makeRoom();
-        if (isHere) {
+        if (isHere && isCaretIn(target as HTMLInputElement)) {
           keyAtMs.current = atMs;
           return false;
         }

@@ -17,21 +17,21 @@ const awayMs = 10 * 60_000;
 /** Where a person was who comes back, until the next thing is typed or it is tapped away. */
 export function WhereWas({ bench, typed }: Props) {
   const { where, fresh } = bench;
-  const [says, setSays] = useState<string | null>(null);
+  const [isShown, setShown] = useState(false);
   const { cameBack } = where;
   useEffect(() => {
     // oxlint-disable-next-line react/set-state-in-effect -- it is known only once the page is in the browser
-    if (cameBack) setSays(wordsOf(bench));
-    // Only what it was on coming back.
-    // oxlint-disable-next-line react/exhaustive-deps
+    if (cameBack) setShown(true);
   }, [cameBack]);
-  useReturn(() => setSays(wordsOf(bench)));
-  if (says !== null && (typed !== '' || fresh.list.length > 0)) setSays(null);
+  useReturn(() => setShown(true));
+  if (isShown && (typed !== '' || fresh.list.length > 0)) setShown(false);
+  // What is on this device's disk comes a moment after the page.
+  const says = isShown ? wordsOf(bench) : null;
   if (says === null) return null;
   return (
     <div className={styles.where} role="status">
       <p>{says}</p>
-      <button type="button" className={styles.on} onClick={() => setSays(null)}>
+      <button type="button" className={styles.on} onClick={() => setShown(false)}>
         Go on
       </button>
     </div>

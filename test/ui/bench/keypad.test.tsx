@@ -89,7 +89,7 @@ describe('Keypad', () => {
     const keys = buttonsOf({ decimal: '.', onKey: (key) => pressed.push(key), side });
     for (const key of ['unit', 'last digits', 'next', 'more']) press(keys.get(key)!);
     expect(pressed).toEqual(['unit', 'last digits', 'next', 'more']);
-    expect(keys.get('unit')!['aria-label']).toBe('Figures are in millimetres; change to inches');
+    expect(keys.get('unit')!['aria-label']).toBe('mm: change to inches');
     expect(keys.get('next')!['aria-label']).toBe('next piece');
     expect(keys.size).toBe(19);
   });
