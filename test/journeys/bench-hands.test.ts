@@ -57,7 +57,7 @@ async function rings(
   const words = { [`gauge:${job.jobId}`]: JSON.stringify({ [job.featureId]: job.gaugeId }) };
   await context.addInitScript(
     (all) => {
-      if (sessionStorage.getItem('begun') !== null) return;
+      if (location.protocol === 'about:' || sessionStorage.getItem('begun') !== null) return;
       sessionStorage.setItem('begun', 'yes');
       for (const [name, word] of Object.entries(all))
         localStorage.setItem(`fw-bench-${name}`, word);
@@ -251,7 +251,7 @@ describe('last digits from a keyboard', () => {
     const asked = notice(page);
     expect(await asked.textContent()).toContain('18.014 mm');
     expect(await asked.textContent()).toContain('14 mm');
-    expect(await booked(server, job)).toHaveLength(2);
+    await eventually(() => booked(server, job)).toHaveLength(2);
     await page.keyboard.press('1');
     await eventually(async () => (await booked(server, job)).at(-1)).toMatchObject({
       text: '14',
@@ -312,7 +312,7 @@ describe('measured unseen', () => {
 
   it('asks about a slip without a word of the others, and tells it apart by no sound before', async () => {
     const { page, job, close } = await rings(small, { blind: 'plan', sound: 'on' }, hearTones);
-    await log(page, '18.004', '18.020', '18.504');
+    await log(page, '18.004', '18.009', '18.504');
     expect(await question(page).textContent()).toContain('Is this what the gauge said?');
     const all = await everything(page);
     expect(all).not.toMatch(/18[.,]0|thimble|turn/i);
@@ -322,7 +322,7 @@ describe('measured unseen', () => {
     expect(await page.evaluate(() => tones())).toEqual(['660', '660', '660 440', '660']);
     await eventually(() => booked(server, job)).toMatchObject([
       { text: '18.004' },
-      { text: '18.020' },
+      { text: '18.009' },
       { text: '18.504', heldAs: 'thimble turn', station: 'middle', direction: 'A' },
       { text: '18.005', station: 'middle', direction: 'A' },
     ]);
@@ -508,7 +508,7 @@ describe('for the ear, the hand and the light', () => {
     }
     await page.keyboard.press('Escape');
     await ready(page);
-    await log(page, '18.010', '18.510', '18..1');
+    await log(page, '18.011', '18.511', '18..1');
     expect(await page.evaluate(() => tones())).toEqual(['880', '660 440', '220 220 220']);
     expect(await page.evaluate(() => shakes())).toEqual(['60', '60 60 60', '40 60 40 60 40']);
     await close();
