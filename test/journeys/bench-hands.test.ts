@@ -564,6 +564,16 @@ describe('coming back', () => {
     await carry.getByRole('link', { name: 'Carry on' }).tap();
     await ready(page);
     expect(await head(page).textContent()).toContain('R1');
+    expect(await where.count()).toBe(0); // it has just been told
+
+    const hours = String(Date.now() - 3 * 3_600_000);
+    await page.evaluate(
+      ([id, at]) => localStorage.setItem(`fw-bench-act:${id}`, at!),
+      [job.jobId, hours],
+    );
+    await page.goto(page.url());
+    await ready(page);
+    expect(await where.textContent()).toContain('R1 bore, top, across B, read 18.006');
     await close();
   });
 

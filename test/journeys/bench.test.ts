@@ -226,7 +226,7 @@ describe('what a person has to decide', () => {
   it('counts it when it is said to be right, strikes it out when it was a slip', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'P6', balloon: '4' }, phone);
     for (const [text, answer, said] of [
-      ['18.494', 'It is right, count it', 'count'],
+      ['18.494', 'Keep it as it is', 'count'],
       ['17.494', 'It was a slip, strike it out', 'void'],
     ] as const) {
       await place(page, 0, 0).tap();
@@ -235,6 +235,7 @@ describe('what a person has to decide', () => {
       await page.keyboard.press('Enter');
       expect(await verdict(page).textContent()).toContain('Held');
       await page.getByRole('button', { name: answer }).tap();
+      if (said === 'count') await page.getByRole('button', { name: 'the part is so' }).tap();
       expect(await verdict(page).textContent()).not.toContain('Held');
       await eventually(async () => (await inBook(server, 'P6', '4')).at(-1)).toMatchObject({
         text,

@@ -15,4 +15,5 @@ export function lastRead(jobId: string): EntryCell | null {
 
 export function rememberRead(jobId: string, { pieceId, featureId }: EntryCell): void {
   remember(`read:${jobId}`, JSON.stringify({ pieceId, featureId }));
+  remember(`act:${jobId}`, String(Date.now()));
 }

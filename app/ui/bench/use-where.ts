@@ -4,6 +4,7 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import { entryOrder, type EntryCell, type EntryOrder } from '@/lib/rules/entry-order';
 import { entryStart } from '@/lib/rules/entry-start';
 import type { JobView } from '@/lib/rules/job-view';
+import { cameBack } from './came-back';
 import { recall, remember } from './device-memory';
 import { useMemory } from './use-memory';
 
@@ -25,7 +26,7 @@ export type Where = {
 export function useWhere(view: JobView, asked: Asked): Where {
   const jobId = view.sheet.job.id;
   const [chosen, setChosen] = useState<EntryCell | null>(null);
-  const [cameBack, setCameBack] = useState(false);
+  const [isBack, setBack] = useState(false);
   const [orderWord, sayOrder] = useMemory(`order:${jobId}`);
   const order: EntryOrder =
     orderWord === 'this feature on every piece' ? orderWord : 'all of a piece';
@@ -34,6 +35,7 @@ export function useWhere(view: JobView, asked: Asked): Where {
     (cell: EntryCell) => {
       setChosen(cell);
       remember(`stop:${jobId}`, JSON.stringify(cell));
+      remember(`act:${jobId}`, String(Date.now()));
       const address = new URL(window.location.href);
       address.searchParams.set('piece', cell.pieceId);
       address.searchParams.set('feature', cell.featureId);
@@ -55,7 +57,7 @@ export function useWhere(view: JobView, asked: Asked): Where {
     const isSame = start?.pieceId === stopped?.pieceId && start?.featureId === stopped?.featureId;
     if (start === null) return;
     // oxlint-disable-next-line react/set-state-in-effect -- it is known only once the page is in the browser
-    if (isSame) setCameBack(true);
+    if (isSame && cameBack(asked, jobId)) setBack(true);
     goTo(start);
   }, [chosen, view, asked, jobId, goTo]);
 
@@ -65,7 +67,7 @@ export function useWhere(view: JobView, asked: Asked): Where {
       cell === null ? null : entryOrder(view.parts, order, cell, by, pass),
     [view.parts, order, cell],
   );
-  return { cell, goTo, cameBack, order, setOrder: sayOrder, beside };
+  return { cell, goTo, cameBack: isBack, order, setOrder: sayOrder, beside };
 }
 
 function isThere(view: JobView, cell: EntryCell): boolean {
