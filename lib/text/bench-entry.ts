@@ -77,3 +77,8 @@ function answerOf(
   if (code === 'fraction-unit') return `${unitWords(meaning.unit)}: ${size}`;
   return size;
 }
+
+/** Said of a reading whose place was asked about and not answered before the next one came. */
+export function wentOnWords(text: string, place: string): string {
+  return `${text.trim()} was taken for ${place === '' ? 'one more' : place}.`;
+}

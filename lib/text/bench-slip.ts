@@ -76,9 +76,11 @@ export function blindSlipQuestion(
  * // The other four 17.999, within 0.001
  */
 export function slipQuestion(facts: SlipFactsShown, shown: Shown): SlipQuestion {
-  const figure = (pm: number) => shownLength(Math.round(pm), facts.resolutionPm, shown);
-  const typed = figure(facts.valuePm);
-  const instead = facts.insteadPm === null ? null : figure(facts.insteadPm);
+  const typed = shownLength(Math.round(facts.valuePm), facts.resolutionPm, shown);
+  // Of a point left out the last place typed is a millimetre; what it may be is shown to the gauge's step.
+  const finestPm = Math.min(facts.resolutionPm, facts.gauge.resolutionPm);
+  const instead =
+    facts.insteadPm === null ? null : shownLength(Math.round(facts.insteadPm), finestPm, shown);
   const rows: SlipQuestion['rows'] = [{ label: 'As typed', figure: typed, suspect: true }];
   const middle = insteadRow(facts, instead, shown);
   if (middle !== null) rows.push(middle);

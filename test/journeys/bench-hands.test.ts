@@ -642,6 +642,24 @@ describe('a held reading', () => {
     await close();
   });
 
+  it('loses nothing of who goes on measuring without looking', async () => {
+    const { page, job, close } = await rings(desk);
+    await log(page, '18.004', '18.504', '18.005', '18.006', '18.007', '18.008');
+    await page.keyboard.press('2');
+    await eventually(async () =>
+      (await booked(server, job)).map((one) => `${one.text} ${one.station} ${one.direction}`),
+    ).toEqual([
+      '18.004 top A',
+      '18.504 top B',
+      '18.005 middle A',
+      '18.006 middle B',
+      '18.007 bottom A',
+      '18.008 bottom B',
+    ]);
+    expect(await question(page).textContent()).toContain('One turn of the thimble?');
+    await close();
+  });
+
   it('is answered with the keyboard alone', async () => {
     const { page, job, close } = await rings(desk);
     await log(page, '18.004', '18.504');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { blindWords } from '@/lib/text/bench-blind';
-import { questionWords } from '@/lib/text/bench-entry';
+import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
 import { pedalKeyWords, pedalRefusalWords } from '@/lib/text/bench-pedal';
 import { whereWords } from '@/lib/text/bench-where';
 import { slipReasons } from '@/lib/text/bench-slip';
@@ -26,6 +26,15 @@ describe('last figures', () => {
       title: '01: the last figures of which size?',
       answers: ['18.001 mm', '17.901 mm'],
     });
+  });
+});
+
+describe('a reading whose place nobody said', () => {
+  it('is told where it went', () => {
+    expect(wentOnWords(' 17.991', 'bottom, across B')).toBe(
+      '17.991 was taken for bottom, across B.',
+    );
+    expect(wentOnWords('17.991', '')).toBe('17.991 was taken for one more.');
   });
 });
 

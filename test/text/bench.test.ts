@@ -205,6 +205,11 @@ describe('slipQuestion', () => {
       'Another rod?',
     );
     expect(of({ kind: 'decimal point' }).title).toBe('Is the point in its place?');
+    const pointless = { kind: 'decimal point', valuePm: 17_998 * mm, resolutionPm: mm } as const;
+    expect(of(pointless).rows.slice(0, 2)).toEqual([
+      { label: 'As typed', figure: '17998', suspect: true },
+      { label: 'Point moved', figure: '17.998' },
+    ]);
     expect(of({ kind: 'one figure' }).title).toBe('One figure wrong?');
     expect(of({ kind: 'other unit', valuePm: 709 * um }).title).toBe(
       'This looks like inches. Is it?',

@@ -124,7 +124,8 @@ function Echo({ bench, typed }: { bench: Bench; typed: string }) {
 }
 
 /** What a departure is from. */
-function nominalWords({ feature, chosen, resolutionPm }: Bench): string {
+function nominalWords({ feature, chosen, resolutionPm, blind }: Bench): string {
+  if (blind !== null) return 'the nominal';
   return shownLength(feature.nominalPm, resolutionPm, chosen);
 }
 

@@ -10,7 +10,7 @@ import { entryPlan, type Place } from '@/lib/rules/entry-plan';
 import { entryReading, type EntryQuestionCode } from '@/lib/rules/entry-reading';
 import { isEntryRepeat, type EntryCommit } from '@/lib/rules/entry-repeat';
 import { slipOf } from '@/lib/rules/slip';
-import { questionWords } from '@/lib/text/bench-entry';
+import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
 import { entryErrorWords, type EntryError } from '@/lib/text/bench-entry-error';
 import { placeWords } from '@/lib/text/bench-place';
 import { shownLength } from '@/lib/text/shown-size';
@@ -72,7 +72,12 @@ export function useCommit(
     giveFeedback('not understood');
   }
 
-  function ask(text: string, title: string, answers: { label: string; act: () => void }[]): void {
+  function ask(
+    text: string,
+    title: string,
+    answers: { label: string; act: () => void }[],
+    otherwise?: { act: () => void; says: string },
+  ): void {
     line.putBack(text);
     line.notify({
       kind: 'question',
@@ -85,6 +90,7 @@ export function useCommit(
           act();
         },
       })),
+      ...(otherwise === undefined ? {} : { otherwise }),
     });
     giveFeedback('unsure');
   }
@@ -155,7 +161,9 @@ export function useCommit(
     const shown = shownLength(held.valuePm, held.resolutionPm, bench.chosen);
     const there = placeWords(held, bench.feature) || bench.feature.name.toLowerCase();
     const next = bench.next;
-    ask(text, `${text.trim()}: is it for ${there} again?`, [
+    const onward = next ?? { station: held.station, direction: held.direction };
+    const goesOn = () => again({ place: onward });
+    const answers = [
       {
         label: bench.blind === null ? `it replaces ${shown}` : 'it replaces the one held',
         act() {
@@ -171,9 +179,14 @@ export function useCommit(
       },
       {
         label: next === null ? 'one more there' : `it is ${placeWords(next, bench.feature)}`,
-        act: () => again({ place: next ?? { station: held.station, direction: held.direction } }),
+        act: goesOn,
       },
-    ]);
+    ];
+    // Who goes on measuring goes on with the plan: nothing that was read is lost by not looking.
+    ask(text, `${text.trim()}: is it for ${there} again?`, answers, {
+      act: goesOn,
+      says: wentOnWords(text, placeWords(onward, bench.feature)),
+    });
   }
 
   /** Every place has a reading: it may be one more, or the first of the next piece. */

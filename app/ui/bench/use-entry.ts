@@ -125,9 +125,12 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const figure = dropLone();
     if (notice?.kind === 'question') {
       const open = (input.current?.value ?? '').trim();
+      const { otherwise } = notice;
+      otherwise?.act();
       set(figure ?? '');
       replaces.current = false;
-      setNotice({ kind: 'said', says: `${open} was not answered, and not kept.` });
+      const says = otherwise?.says ?? `${open} was not answered, and not kept.`;
+      setNotice({ kind: 'said', says });
     } else if (replaces.current) {
       replaces.current = false;
       set('');
