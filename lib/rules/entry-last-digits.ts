@@ -25,7 +25,8 @@ const answersMost = 4;
 /**
  * The sizes that end in the figures typed: `34` beside readings of 18.331 and 18.336 is 18.334.
  *
- * Only figures, fewer than the neighbours have, without mark, sign or unit. Certain is one size: the
+ * Only figures, no more than stand after the mark and fewer than the neighbours have, without mark, sign
+ * or unit. Certain is one size: the
  * neighbours agree in the figures left out, those give the size nearest to them, it lies within a
  * quarter of the next place of them, and the figures as they stand (`18` beside 18.003) are no likely
  * size themselves. Otherwise every size that one of this would give is returned, the nearest first:
@@ -41,8 +42,7 @@ export function entryLastDigits(text: string, facts: LastDigitsFacts): LastDigit
   const spanPm = stepPm * 10 ** typed.length;
   const lowPm = Math.min(...neighboursPm);
   const highPm = Math.max(...neighboursPm);
-  // Fewer figures than the neighbours have, or nothing is left out.
-  if (!Number.isInteger(stepPm) || decimals === 0 || lowPm < spanPm) return null;
+  if (!Number.isInteger(stepPm) || typed.length > decimals || lowPm < spanPm) return null;
 
   const figuresPm = Number(typed) * stepPm;
   const awayPm = (pm: number) => Math.max(lowPm - pm, pm - highPm, 0);

@@ -82,3 +82,10 @@ function answerOf(
 export function wentOnWords(text: string, place: string): string {
   return `${text.trim()} was taken for ${place === '' ? 'one more' : place}.`;
 }
+
+/** What was asked about, typed over and not kept; empty where there is nothing. */
+export function unkeptWords(texts: readonly string[]): string {
+  if (texts.length === 0) return '';
+  const were = texts.length === 1 ? 'was' : 'were';
+  return `${texts.join(' and ')} ${were} not answered, and not kept.`;
+}

@@ -119,7 +119,7 @@ describe('the keys under a thumb', () => {
     expect(await echo(page).textContent()).toContain('is 18.014 mm');
     await key(page, 'Log').tap();
     expect(await reading(page).textContent()).toBe('18.014');
-    expect(await verdict(page).textContent()).toContain('typed 14 mm');
+    expect(await verdict(page).textContent()).toContain('typed 14');
     await eventually(async () => (await booked(server, job)).at(-1)).toMatchObject({
       text: '14',
       unit: 'mm',
@@ -639,6 +639,20 @@ describe('a held reading', () => {
       { kind: 'count', reason: 'the part is so' },
       { kind: 'count', reason: 'chuck mark there' },
     ]);
+    await close();
+  });
+
+  it('is not asked for: what is typed over an open question is named until something is kept', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'L1', balloon: '1' });
+    await log(page, '18.011', '18.012');
+    expect(await notice(page).textContent()).toContain('18.011 was not answered, and not kept.');
+    await log(page, '18.010');
+    expect(await notice(page).textContent()).toContain(
+      '18.011 and 18.012 were not answered, and not kept. All 6 taken. Where is 18.010 from?',
+    );
+    await page.keyboard.press('1');
+    await expect.poll(() => reading(page).textContent()).toBe('18.010');
+    expect(await notice(page).count()).toBe(0);
     await close();
   });
 

@@ -241,7 +241,7 @@ describe('slipOf, beside other readings', () => {
     expect(slip('18', piston)).toBeNull();
     expect(slip('17', piston)).toBeNull(); // 0.998 below 17.998, typed to 1
     expect(slip('16', piston)?.kind).toBe('one figure'); // 18, one figure away
-    expect(slip('34', { ...piston, gauge: { ...piston.gauge, rangeHighPm: null } })?.kind).toBe(
+    expect(slip('45', { ...piston, gauge: { ...piston.gauge, rangeHighPm: null } })?.kind).toBe(
       'far off',
     );
   });

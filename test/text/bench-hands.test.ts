@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { blindWords } from '@/lib/text/bench-blind';
-import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
+import { questionWords, unkeptWords, wentOnWords } from '@/lib/text/bench-entry';
 import { pedalKeyWords, pedalRefusalWords } from '@/lib/text/bench-pedal';
 import { whereWords } from '@/lib/text/bench-where';
 import { slipReasons } from '@/lib/text/bench-slip';
@@ -35,6 +35,16 @@ describe('a reading whose place nobody said', () => {
       '17.991 was taken for bottom, across B.',
     );
     expect(wentOnWords('17.991', '')).toBe('17.991 was taken for one more.');
+  });
+});
+
+describe('what was typed over', () => {
+  it('is named until something is kept', () => {
+    expect(unkeptWords([])).toBe('');
+    expect(unkeptWords(['18.01'])).toBe('18.01 was not answered, and not kept.');
+    expect(unkeptWords(['18.01', '18.02'])).toBe(
+      '18.01 and 18.02 were not answered, and not kept.',
+    );
   });
 });
 
@@ -113,7 +123,7 @@ describe('what was typed', () => {
     ['18.334', 'mm', ''],
     ['18,334', 'mm', ''],
     [' 18.334 ', 'mm', ''],
-    ['34', 'mm', 'typed 34 mm'],
+    ['34', 'mm', 'typed 34'],
     ['+0.334', 'mm', 'typed +0.334 mm'],
     ['18.334mm', 'mm', 'typed 18.334mm'],
     ['.7218', 'in', 'typed .7218 in'],

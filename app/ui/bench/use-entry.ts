@@ -5,6 +5,7 @@ import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
 import type { KeyRole } from '@/lib/rules/entry-key';
 import type { PedalAct } from '@/lib/rules/entry-pedal';
 import { isCaretIn } from './caret-in';
+import { unkeptWords } from '@/lib/text/bench-entry';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
 import type { Bench } from './use-bench';
@@ -61,6 +62,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const keyAtMs = useRef<number | null>(null);
   /** A text was put back: the next figure begins a new one, a correction mends it. */
   const replaces = useRef(false);
+  /** Texts that were asked about, not answered and typed over. */
+  const unkept = useRef<string[]>([]);
   const lone = useRef<{ figure: string; timer: number } | null>(null);
 
   const set = (text: string) => {
@@ -72,7 +75,16 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     setTyped(text);
   };
   const line = {
-    notify: setNotice,
+    notify(next: Notice | null) {
+      // What was not kept is said until something is.
+      const says = unkeptWords(unkept.current);
+      if (next?.kind === 'question' && says !== '') {
+        setNotice({ ...next, title: `${says} ${next.title}` });
+        return;
+      }
+      if (next === null) unkept.current = [];
+      setNotice(next);
+    },
     clear() {
       replaces.current = false;
       set('');
@@ -129,8 +141,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       otherwise?.act();
       set(figure ?? '');
       replaces.current = false;
-      const says = otherwise?.says ?? `${open} was not answered, and not kept.`;
-      setNotice({ kind: 'said', says });
+      if (otherwise === undefined) unkept.current.push(open);
+      setNotice({ kind: 'said', says: otherwise?.says ?? unkeptWords(unkept.current) });
     } else if (replaces.current) {
       replaces.current = false;
       set('');
