@@ -292,7 +292,15 @@ export const exampleJob: JobStart = {
       featureId: features.webBoss,
       dial: 'radius',
       divisionPm: 10 * um,
+      alikeIds: [],
       zones: false,
+      control: 'none',
+      together: 1,
+      groupOf: 'pieces',
+      baseFrom: null,
+      baseTo: null,
+      follow: 'flat',
+      patterns: ['beyond three sigma', 'nine on one side'],
     },
   ],
 };
@@ -451,6 +459,7 @@ export const exampleEvents: Row<RunEvent>[] = [
     kind: 'insert changed',
     note: 'corner 2',
     offsetPm: null,
+    offsetDial: null,
     at: '2026-03-14T09:06:00.000Z',
   },
   {
@@ -461,6 +470,7 @@ export const exampleEvents: Row<RunEvent>[] = [
     kind: 'break',
     note: 'tea, 25 minutes',
     offsetPm: null,
+    offsetDial: null,
     at: '2026-03-14T09:30:00.000Z',
   },
 ];

@@ -50,7 +50,7 @@ export function jobView(sheet: JobSheet): JobView {
   const mates = matesOf(fits);
   for (const fit of fits) takeLimitsFromPartners(fit, mates, cells);
   const runs = live(sheet.runs).flatMap(
-    (run) => runView(run, features.get(run.featureId), sheet.pieces, sheet.runEvents, cells) ?? [],
+    (run) => runView(run, features, sheet.pieces, sheet.runEvents, cells) ?? [],
   );
   const stillToCut = new Set(
     fits.flatMap((fit) =>

@@ -85,7 +85,12 @@ const judges: { [Kind in ThingKind]?: Judge<Kind> } = {
 
   async run(look, row) {
     const feature = await look.in(row, 'feature', row.featureId);
-    return feature === undefined ? refused('no-such-feature', 'featureId') : undefined;
+    if (feature === undefined) return refused('no-such-feature', 'featureId');
+    for (const id of row.alikeIds) {
+      const isOther = id !== row.featureId && (await look.in(row, 'feature', id)) !== undefined;
+      if (!isOther) return refused('no-such-feature', 'alikeIds');
+    }
+    return undefined;
   },
 
   async runEvent(look, row) {

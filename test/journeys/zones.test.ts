@@ -1,3 +1,4 @@
+import { plainRunChoices } from '@/lib/rules/run-choices';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
@@ -58,7 +59,7 @@ async function startPins(): Promise<string> {
       },
     ],
     fits: [],
-    runs: [{ id: id(), featureId, dial: 'radius', divisionPm: 10_000_000, zones: false }],
+    runs: [{ id: id(), featureId, dial: 'radius', divisionPm: 10_000_000, ...plainRunChoices }],
   });
   expect(answer.status).toBe(201);
   return job;

@@ -1,3 +1,4 @@
+import { plainRunChoices } from '@/lib/rules/run-choices';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { things } from '@/lib/schema/things';
 import { changeThing } from '@/lib/store/change-thing';
@@ -41,11 +42,11 @@ function samples() {
       featureId: job.bore.id,
       dial: 'diameter',
       divisionPm: 25_400_000,
-      zones: false,
+      ...plainRunChoices,
     },
     runEvent: {
       id: uuidv7(), jobId, runId: job.run.id, afterOrdinal: 2, kind: 'insert changed',
-      note: 'worn', offsetPm: -5_000_000, at,
+      note: 'worn', offsetPm: -5_000_000, offsetDial: 'radius', at,
     }, // prettier-ignore
     departure: {
       id: uuidv7(), jobId, number: 4, partId: job.plunger.id, made: '12 mm bar', drawn: '1/2 in',
@@ -153,6 +154,8 @@ describe('makeThing', () => {
       ['cut', { featureId: nowhere }, 'no-such-feature featureId'],
       ['cut', { ordinal: 1 }, 'ordinal-taken ordinal'],
       ['run', { featureId: other.bore.id }, 'no-such-feature featureId'],
+      ['run', { alikeIds: [other.bore.id] }, 'no-such-feature alikeIds'],
+      ['run', { alikeIds: [job.bore.id] }, 'no-such-feature alikeIds'],
       ['runEvent', { runId: other.run.id }, 'no-such-run runId'],
       ['departure', { number: 5, partId: other.liner.id }, 'no-such-part partId'],
       ['departure', { number: 4 }, 'number-taken number'],

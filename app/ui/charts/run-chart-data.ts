@@ -39,25 +39,29 @@ export type RunChartData = {
 /** What the chart of a run shows. Pure; no point is made up, gaps in the pieces stay gaps. */
 export function runChartData(view: RunView, shown: Shown): RunChartData {
   const stepPm = chartStepPm[shown.unit];
-  const { nominalPm } = view.feature;
+  const { nominalPm } = view;
+  const several = view.features.length > 1;
   const decimals = decimalsForResolution(stepPm, shown.unit);
   const nominal = formatLength(nominalPm, { ...shown, decimals });
   const step = formatLength(stepPm, { ...shown, decimals });
   const heightOf = (pm: number) => (pm - nominalPm) / stepPm;
   const mmToSteps = (mm: number) => (mm * 1e9) / stepPm;
   const limit = (pm: number | null) =>
-    pm === null ? null : { height: heightOf(pm), label: formatLength(pm, { ...shown, decimals }) };
+    pm === null
+      ? null
+      : { height: heightOf(pm), label: formatLength(pm, { ...shown, decimals, sign }) };
+  const sign = several ? ('always' as const) : ('needed' as const);
 
-  const lastMade = view.points.at(-1)?.piece.ordinal ?? 0;
+  const lastMade = view.points.at(-1)?.ordinal ?? 0;
   const batchEnd = view.pieces.at(-1)?.ordinal ?? Math.max(1, lastMade);
-  const points = view.points.map(({ piece, size, earlier }) => ({
-    ordinal: piece.ordinal,
-    mark: piece.mark,
-    height: heightOf(size.valuePm),
+  const points = view.points.map(({ ordinal, mark, valuePm, size, earlier }) => ({
+    ordinal,
+    mark,
+    height: heightOf(valuePm),
     doubt: size.expandedPm / stepPm,
     earlier,
-    last: piece.ordinal === lastMade,
-    label: `${piece.mark} ${shownLength(size.valuePm, stepPm, shown)}`,
+    last: ordinal === lastMade,
+    label: `${mark} ${shownLength(valuePm, stepPm, shown, sign)}`,
   }));
 
   const drift = view.drift?.kind === 'line' ? view.drift : null;
@@ -73,7 +77,7 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
           words: meetsWords(view, ahead.crossing),
         };
   const lineEnd = Math.max(batchEnd, Math.min(crossing?.last ?? 0, batchEnd * 2)) + 1;
-  const first = drift === null ? 0 : view.points[drift.firstIndex]!.piece.ordinal;
+  const first = drift === null ? 0 : view.points[drift.firstIndex]!.ordinal;
   const line =
     drift === null
       ? null
@@ -87,7 +91,7 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
           };
         });
   return {
-    heightTitle: `from ${nominal}, in ${step} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
+    heightTitle: `from ${several ? 'own nominal' : nominal}, in ${step} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
     points,
     lower: limit(view.limits.lowerPm),
     upper: limit(view.limits.upperPm),

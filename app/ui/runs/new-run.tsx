@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { uuidv7 } from '@/lib/outbox/ids';
+import { plainRunChoices } from '@/lib/rules/run-choices';
 import { parseLength } from '@/lib/units/parse-length';
 import { lengthWords } from '@/lib/text/length-words';
 import { useJob } from '../job/job-provider';
@@ -78,7 +79,7 @@ export function NewRun() {
       featureId,
       dial,
       divisionPm: read.pm,
-      zones: false,
+      ...plainRunChoices,
     });
   }
 }

@@ -23,7 +23,7 @@ export function NoteEvent({ run, onDone }: Props) {
   const [note, setNote] = useState('');
   const [offset, setOffset] = useState('');
   const [error, setError] = useState<string>();
-  const last = run.points.at(-1)?.piece;
+  const last = run.points.at(-1);
   return (
     <Panel title="What happened?">
       <p className="t-sentence">
@@ -71,6 +71,7 @@ export function NoteEvent({ run, onDone }: Props) {
       kind,
       note,
       offsetPm: moved,
+      offsetDial: moved === null ? null : run.run.dial,
       at: new Date().toISOString(),
     });
     if (done) onDone();

@@ -120,8 +120,8 @@ function Stretch({ run }: { run: RunView }) {
             resolutionPm: chartStepPm[chosen.unit],
             lowerPm: run.limits.lowerPm,
             upperPm: run.limits.upperPm,
-            readings: since.map(({ size }, index) => ({
-              valuePm: size.valuePm,
+            readings: since.map(({ valuePm }, index) => ({
+              valuePm,
               state: 'counted',
               last: index === since.length - 1,
             })),

@@ -22,14 +22,13 @@ export function RunTable({ run }: { run: RunView }) {
         </tr>
       </thead>
       <tbody>
-        {run.points.map(({ piece, size }) => {
-          const cell = view.cell(piece.id, run.feature.id);
-          const step = resolutionOf(view, cell, run.feature);
+        {run.points.map(({ ordinal, mark, feature, cell, size }) => {
+          const step = resolutionOf(view, cell, feature);
           const shown = shownSize(size, step, chosen);
-          const after = run.events.filter((event) => event.afterOrdinal === piece.ordinal);
+          const after = run.events.filter((event) => event.afterOrdinal === ordinal);
           return (
-            <tr key={piece.id}>
-              <th scope="row">{piece.mark}</th>
+            <tr key={ordinal}>
+              <th scope="row">{mark}</th>
               <td>
                 {shown.value} ± {shown.plusMinus}
               </td>
