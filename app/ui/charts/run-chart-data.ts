@@ -101,7 +101,7 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
     crossing: crossing !== null && crossing.first < lineEnd ? crossing : null,
     events: view.events.map((event) => ({
       ordinal: event.afterOrdinal + 0.5,
-      ...eventWords(event),
+      ...eventWords(event, shown),
     })),
     actAfter:
       view.piecesLeft !== null && view.nextPiece !== null && lastMade + view.piecesLeft < batchEnd

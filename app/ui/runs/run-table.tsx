@@ -39,7 +39,7 @@ export function RunTable({ run }: { run: RunView }) {
               </td>
               <td>
                 {after
-                  .map(eventWords)
+                  .map((event) => eventWords(event, chosen))
                   .map(({ title, note }) => `${title}, ${note}`)
                   .join('; ')}
               </td>
