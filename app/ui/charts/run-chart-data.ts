@@ -1,3 +1,4 @@
+import type { OddPiece } from '@/lib/rules/odd-pieces';
 import type { RunView } from '@/lib/rules/run-view';
 import { eventWords } from '@/lib/text/event-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
@@ -19,9 +20,14 @@ export type RunChartData = {
     doubt: number;
     earlier: boolean;
     last: boolean;
+    /** Off the line, and nobody has said yet that it is right. */
+    odd: boolean;
     /** "W11 11.990" */
     label: string;
   }[];
+  /** Set aside: shown, and part of no figure and of no scale. */
+  aside: { ordinal: number; mark: string; height: number }[];
+  decimal: Shown['decimal'];
   lower: { height: number; label: string } | null;
   upper: { height: number; label: string } | null;
   /** The line and its 95 % band of single pieces at whole and half ordinals; null without a drift. */
@@ -37,7 +43,12 @@ export type RunChartData = {
 };
 
 /** What the chart of a run shows. Pure; no point is made up, gaps in the pieces stay gaps. */
-export function runChartData(view: RunView, shown: Shown): RunChartData {
+export function runChartData(
+  view: RunView,
+  shown: Shown,
+  odd: readonly OddPiece[] = [],
+): RunChartData {
+  const isOdd = new Set(odd.filter(({ saidRight }) => !saidRight).map((one) => one.point.ordinal));
   const stepPm = chartStepPm[shown.unit];
   const { nominalPm } = view;
   const several = view.features.length > 1;
@@ -61,6 +72,7 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
     doubt: size.expandedPm / stepPm,
     earlier,
     last: ordinal === lastMade,
+    odd: isOdd.has(ordinal),
     label: `${mark} ${shownLength(valuePm, stepPm, shown, sign)}`,
   }));
 
@@ -93,6 +105,12 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
   return {
     heightTitle: `from ${several ? 'own nominal' : nominal}, in ${step} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
     points,
+    aside: view.aside.map(({ ordinal, mark, valuePm }) => ({
+      ordinal,
+      mark,
+      height: heightOf(valuePm),
+    })),
+    decimal: shown.decimal,
     lower: limit(view.limits.lowerPm),
     upper: limit(view.limits.upperPm),
     line,
