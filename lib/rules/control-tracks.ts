@@ -141,7 +141,7 @@ function sums(groups: readonly ControlGroup[], limits: ControlLimits): ControlTr
     const ends = { centreMm: 0, lowerMm: -decision, upperMm: decision };
     own.forEach((group, i) => {
       main.push({ ...at(group), ...ends, valueMm: chart.high[i]! });
-      low.push({ ...at(group), ...ends, valueMm: chart.low[i]! === 0 ? 0 : -chart.low[i]! });
+      low.push({ ...at(group), ...ends, valueMm: 0 - chart.low[i]! });
     });
     found.push({ first, chart });
   }

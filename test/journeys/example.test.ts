@@ -129,7 +129,7 @@ it('notes an event from the chart, which starts the line afresh', async () => {
   await page.goto(`${job}/runs`);
   await page.getByRole('button', { name: 'Note an event' }).click();
   await page.getByLabel('Remark').fill('corner 3');
-  await page.getByRole('button', { name: 'Insert changed' }).click();
+  await page.getByRole('button', { name: 'Keep it' }).click();
   await page.getByRole('heading', { name: 'Too few to draw a line' }).waitFor();
   await page.getByText('The same in a table').click();
   await page.getByRole('cell', { name: /Insert changed, .*corner 3/ }).waitFor();

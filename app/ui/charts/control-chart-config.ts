@@ -50,7 +50,7 @@ export function controlChartConfig(
       datasets: [
         {
           label: 'points',
-          data: points.filter(({ signal }) => !signal).map(at),
+          data: points.filter(({ signal }) => !signal).map(placed),
           pointRadius: 4,
           pointHoverRadius: 4,
           backgroundColor: palette.ink,
@@ -60,7 +60,7 @@ export function controlChartConfig(
         {
           // Told by its shape, and only then by its colour.
           label: 'signals',
-          data: points.filter(({ signal }) => signal).map(at),
+          data: points.filter(({ signal }) => signal).map(placed),
           pointStyle: 'rectRot',
           pointRadius: 8,
           pointHoverRadius: 8,
@@ -71,7 +71,7 @@ export function controlChartConfig(
         },
         ...data.lines.map((line) => ({
           label: 'line',
-          data: line.map(at),
+          data: line.map(placed),
           ...plain,
           borderColor: palette.rule,
           borderWidth: 1.25,
@@ -102,6 +102,6 @@ export function controlChartConfig(
   };
 }
 
-function at({ ordinal, height }: { ordinal: number; height: number }): ScatterDataPoint {
+function placed({ ordinal, height }: { ordinal: number; height: number }): ScatterDataPoint {
   return { x: ordinal, y: height };
 }
