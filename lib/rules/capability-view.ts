@@ -25,6 +25,7 @@ export type CapabilityView =
       sigmaPm: number;
     };
 
+const needsPieces: ReadonlySet<CapabilityDoubt> = new Set(['drifting', 'not steady']);
 const confidence = 0.95;
 const significance = 0.05;
 const picoPerMilli = 1e9;
@@ -59,7 +60,10 @@ export function capabilityView(view: RunView): CapabilityView {
     confidence,
     eventsBefore,
   });
-  const { overall, doubts } = found;
+  const { overall } = found;
+  // Of too few pieces nothing else can be said, but a gauge that will not do is better known now.
+  const isShort = found.doubts.includes('too few');
+  const doubts = found.doubts.filter((doubt) => !isShort || !needsPieces.has(doubt));
   if (doubts.length > 0 || overall === undefined) return none(doubts);
   if (andersonDarlingTest(sizesMm).p < significance) return none(['not normal']);
   const { indices, cpInterval, cpkInterval } = overall;

@@ -52,5 +52,10 @@ function figure(pm: number, shown: Shown): string {
 
 /** "-0.010 on the radius dial"; nothing for a dial that counts the diameter, or none said. */
 function dialWords(pm: number, dial: RunEvent['offsetDial'], shown: Shown): string {
-  return dial === 'radius' ? `${figure(Math.round(pm / 2), shown)} on the radius dial` : '';
+  if (dial !== 'radius') return '';
+  const half = Math.round(pm / 2);
+  // Half a step is a figure more: -0.0025 is not -0.002.
+  const step = stepPm[shown.unit];
+  const fine = half % step === 0 ? step : step / 10;
+  return `${shownLength(half, fine, shown, 'always')} on the radius dial`;
 }

@@ -214,6 +214,11 @@ describe('capability', () => {
 
   it.each<[string, Parameters<typeof smallRun>[0], string[]]>([
     ['few pieces', { sizes: steady.slice(0, 12) }, ['too few']],
+    [
+      'few pieces that drift, read with a coarse gauge',
+      { sizes: wander(12, 0.5).map((o, i) => -24 + i + o), gauge: { resolutionPm: 3 * um } },
+      ['too few', 'gauge too coarse'],
+    ],
     ['four pieces', { sizes: steady.slice(0, 4) }, ['too few']],
     [
       'a drift',

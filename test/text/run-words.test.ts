@@ -444,6 +444,9 @@ describe('what to do next in words', () => {
       title: 'Offset moved \u22120.020',
       note: '\u22120.010 on the radius dial, by hand',
     });
+    expect(
+      eventWords({ ...event, offsetPm: -5 * um, offsetDial: 'radius', note: '' }, mm).note,
+    ).toBe('\u22120.0025 on the radius dial');
     expect(eventWords({ ...event, offsetDial: 'diameter' }, mm).note).toBe('by hand');
     expect(eventWords({ ...event, offsetPm: null, offsetDial: null }, mm).title).toBe(
       'Offset moved',

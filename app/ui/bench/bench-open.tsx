@@ -30,12 +30,16 @@ import { useWakeLock } from './use-wake-lock';
 import { WhereWas } from './where-was';
 
 const ZoneNote = dynamic(() => import('./zone-note').then((one) => one.ZoneNote));
+const EventRow = dynamic(() => import('../runs/event-row').then((one) => one.EventRow));
 
 /** Keys and map closer together. */
 const low = '(max-width: 767px) and (max-height: 811px)';
 /** No room for the large strip: a small phone, or one lying down. */
 const flat =
   '(max-width: 767px) and (max-height: 759px), (min-width: 600px) and (max-height: 559px)';
+
+/** One column: what happened to the machine is noted below the keys. */
+const narrow = '(max-width: 599px), (max-width: 767px) and (min-height: 560px)';
 
 /** The bench with a piece on it. */
 export function BenchOpen({ bench: known }: { bench: Bench }) {
@@ -47,6 +51,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   const [keys] = useMemory('keys');
   const isLow = useMedia(low);
   const isFlat = useMedia(flat);
+  const isNarrow = useMedia(narrow);
   const cut = useCut(bench);
   const { acts, correct, voidLast, pick, isToMake, canCut } = useActs(bench, cut, setOver);
   const entry = useEntry(bench, acts, keys !== 'off');
@@ -65,6 +70,13 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   };
   const found = held === null ? null : bench.slipOfHeld(held);
   const question = held === null || found === null ? null : heldQuestion(bench, held, found);
+  const run = bench.view.runs.find((one) => one.features.some(({ id }) => id === feature.id));
+  const events =
+    run === undefined ? null : (
+      <div className={styles.events}>
+        <EventRow run={run} bench onDone={toEntry} />
+      </div>
+    );
   const isAsking = question !== null && entry.typed === '' && entry.notice === null;
   return (
     <main
@@ -118,9 +130,8 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
         {blind !== null || (last === null && cell.earlier.length === 0) ? null : (
           <TargetNote bench={bench} trouble={cut.trouble} />
         )}
-        {blind === null && bench.view.runs.some((run) => run.feature.id === feature.id) && (
-          <ZoneNote bench={bench} onDone={toEntry} />
-        )}
+        {blind === null && run !== undefined && <ZoneNote bench={bench} onDone={toEntry} />}
+        {isNarrow ? null : events}
       </div>
       <div className={styles.map}>
         <WhereWas bench={bench} typed={entry.typed} />
@@ -144,6 +155,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
           if (held !== null) setOver({ kind: 'reading', place: held, mistypedId: held.id });
         }}
       />
+      {isNarrow && !isAsking ? events : null}
       {over === null ? null : (
         <BenchOver
           over={over}

@@ -29,7 +29,7 @@ export function OddPanel({ run, found }: Props) {
           <AsideOne key={aside.ordinal} aside={aside} />
         ))}
         {found.drift !== null && (
-          <dl className={styles.facts}>
+          <dl className={styles.both}>
             {withWithoutWords(found.drift, chosen).map(({ label, figure }) => (
               <div key={label} className={styles.pair}>
                 <dt>{label}</dt>

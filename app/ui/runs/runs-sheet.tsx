@@ -80,7 +80,7 @@ function RunOpen({ run }: { run: RunView }) {
   const hasControl = run.run.control !== 'none';
   return (
     <div className={styles.columns}>
-      <div className={styles.left}>
+      <div className={styles.first}>
         {hasControl && (
           <Choice<Charts>
             label="Charts shown"
@@ -93,16 +93,22 @@ function RunOpen({ run }: { run: RunView }) {
             ]}
           />
         )}
-        {(!hasControl || charts !== 'control') && <RunChart run={run} odd={odd} />}
+        {hasControl && charts === 'control' ? (
+          <ControlSection run={run} />
+        ) : (
+          <RunChart run={run} odd={odd} />
+        )}
         {doubts.map((doubt) => (
           <p key={doubt.kind} className={styles.doubt}>
             {runDoubtWords(doubt, chosen)}
           </p>
         ))}
-        {(!hasControl || charts !== 'run') && <ControlSection run={run} />}
-        <EventList run={run} />
       </div>
       <RunSide run={run} odd={odd} />
+      <div className={styles.rest}>
+        {hasControl && charts !== 'both' ? null : <ControlSection run={run} />}
+        <EventList run={run} />
+      </div>
     </div>
   );
 }
