@@ -9,10 +9,10 @@ export function applyCorrection(
   const reason = correction.reason === '' ? target.reason : correction.reason;
   switch (correction.kind) {
     case 'void':
-      return { ...target, reason, state: 'struck' };
+      return { ...target, reason, state: 'struck', saidRight: false };
     case 'restore':
     case 'count':
-      return { ...target, reason, state: 'counted' };
+      return { ...target, reason, state: 'counted', saidRight: correction.kind === 'count' };
     case 'mistyped':
       return {
         ...target,
@@ -23,6 +23,7 @@ export function applyCorrection(
         valuePm: correction.valuePm ?? target.valuePm,
         resolutionPm: correction.resolutionPm ?? target.resolutionPm,
         state: 'counted',
+        saidRight: false,
       };
     case 'move':
       return {

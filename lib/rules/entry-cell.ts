@@ -67,6 +67,7 @@ function freshStanding({ id, deviceTime, row }: FreshEntry & { kind: 'reading' }
     unit: row.unit,
     text: row.text,
     firstText: null,
+    saidRight: false,
     deviceTime,
     state: row.heldAs === null ? 'counted' : 'held',
     heldAs: row.heldAs,

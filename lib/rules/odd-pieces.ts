@@ -38,17 +38,18 @@ const picoPerMilli = 1e9;
  * Pieces that stand off the line, in every stretch between events that start the drift afresh.
  *
  * The mean-shift outlier test of `lineOutlierTest` at 5 %, once more without the one just found, up to a
- * fifth of the stretch. A piece no farther off than its own expanded uncertainty is not odd: it cannot be
- * told from the line. Nothing is taken out of any figure by this: it is a question to a person.
+ * fifth of the stretch. A piece no farther off than its own expanded uncertainty, or than two divisions of
+ * the gauge, is not odd: it cannot be told from the line. Nothing is taken out of any figure by this: it is a question to a person.
  * Cost: O(pieces) for each that is found.
  */
 export function oddPieces(view: RunView): OddPieces {
-  const odd = stretchesOf(view).flatMap((stretch) => oddOf(stretch));
+  const leastPm = 2 * (view.resolutionPm ?? 0);
+  const odd = stretchesOf(view).flatMap((stretch) => oddOf(stretch, leastPm));
   const aside = view.aside.filter(({ earlier }) => !earlier);
   return { odd, aside, drift: driftsOf(view, odd, aside) };
 }
 
-function oddOf(stretch: readonly RunPoint[]): OddPiece[] {
+function oddOf(stretch: readonly RunPoint[], leastPm: number): OddPiece[] {
   let rest = [...stretch];
   const found: RunPoint[] = [];
   const most = Math.floor(stretch.length * mostShare);
@@ -60,16 +61,14 @@ function oddOf(stretch: readonly RunPoint[]): OddPiece[] {
     const point = rest[index]!;
     rest = rest.filter((_, i) => i !== index);
     const offPm = offLine(point, rest);
-    if (Math.abs(offPm) <= point.size.expandedPm) break;
+    if (Math.abs(offPm) <= Math.max(leastPm, point.size.expandedPm)) break;
     found.push(point);
   }
   return found
     .sort((a, b) => a.ordinal - b.ordinal)
     .map((point) => {
       const offPm = offLine(point, rest);
-      const saidRight = counted(point.cell.readings).some(
-        ({ reason, heldAs }) => reason !== '' && heldAs === null,
-      );
+      const saidRight = counted(point.cell.readings).every((reading) => reading.saidRight);
       return { point, offPm, expectedPm: point.valuePm - offPm, saidRight };
     });
 }

@@ -27,6 +27,8 @@ export type Standing = {
   heldAs: NewReading['heldAs'];
   /** The reason given with the last correction; empty where there was none. */
   reason: string;
+  /** A person has said, last of all, that it is right as it stands. */
+  saidRight: boolean;
 };
 
 type AnyReading = Omit<Reading, 'jobId' | 'receivedAt' | 'deviceId'>;
@@ -73,5 +75,6 @@ function firstStanding(reading: AnyReading): Standing {
     state: reading.heldAs === null ? 'counted' : 'held',
     heldAs: reading.heldAs,
     reason: '',
+    saidRight: false,
   };
 }

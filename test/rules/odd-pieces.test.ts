@@ -40,6 +40,20 @@ describe('odd pieces', () => {
     expect(marks(still.map((v, i) => (i === 6 ? v + 6 : v)))).toEqual(['W7']);
   });
 
+  it('are not called so for two divisions of the gauge, which roundings make', () => {
+    // Known to 0.3, read in whole micrometres: one at two of them off the line, and one at three.
+    const rounded = [-12, -11, -10, -9, -8, -7, -6, -5, -4, -3];
+    const off = (by: number) =>
+      oddPieces(
+        smallRun({
+          sizes: rounded.map((v, i) => v + (i === 3 ? by : i % 2 === 0 ? 0.01 : -0.01)),
+          gauge: { resolutionPm: um, uncertaintyPm: 0.3 * um },
+        }),
+      ).odd.map(({ point }) => point.mark);
+    expect(off(-1.9)).toEqual([]);
+    expect(off(-3)).toEqual(['W4']);
+  });
+
   it('are not looked for in fewer than six pieces, or where hardly any differ', () => {
     expect(marks([-9, -8, -7, 20, -5])).toEqual([]);
     expect(marks([-9, -9, -9, -9, -9, 20, -9])).toEqual([]);
@@ -79,5 +93,13 @@ describe('odd pieces', () => {
     expect(oddPieces(smallRun({ sizes: withOne(11, -8) })).odd).toMatchObject([
       { saidRight: false },
     ]);
+    const back = smallRun({
+      sizes: withOne(11, -8),
+      corrections: () => [
+        correctionOf(12, { kind: 'void', reason: 'swarf' }),
+        correctionOf(12, { kind: 'restore', id: 'back', seq: 5000 }),
+      ],
+    });
+    expect(oddPieces(back).odd).toMatchObject([{ saidRight: false }]);
   });
 });
