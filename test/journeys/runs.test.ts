@@ -59,11 +59,11 @@ it('a run typed at the Bench in one tab drives the chart in another, dots only u
   }
   await expect.poll(() => chartSays(runs)).toContain('Run chart of 7 pieces.');
   await runs.getByText('Scatter about the line').waitFor();
-  // The band meets 10.020 some fifteen pieces on, so six samples up to there are one in two.
+  // The band meets 10.020 after the 25th: eighteen more, and six samples up to there are one in three.
   await runs
-    .getByText('Measure Q9 next: every second piece, six times before it meets the limit.')
+    .getByText('Measure Q10 next: every third piece, six times before it meets the limit.')
     .waitFor();
-  await runs.getByRole('link', { name: 'Log Q9' }).waitFor();
+  await runs.getByRole('link', { name: 'Log Q10' }).waitFor();
   await bench.context().close();
   await runs.context().close();
 });
