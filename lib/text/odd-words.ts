@@ -5,6 +5,8 @@ import { shownLength, type Shown } from './shown-size';
 const slips: Record<SlipKind, string> = {
   'thimble turn': 'one turn of the thimble',
   'sleeve line': 'one line of the sleeve',
+  'needle turn': 'one turn of the needle',
+  'wrong frame': 'a frame of another size',
   'other unit': 'the other unit',
   'decimal point': 'the point in the wrong place',
   'swapped figures': 'two figures swapped',
