@@ -1,5 +1,9 @@
 import { z } from 'zod';
-import { Id, Instant, LengthPm, Name, thing } from './common';
+import { Id, Instant, LengthPm, Name, PositivePm, thing } from './common';
+import { SlopeNmPerMm } from './fit-rule';
+
+/** A temperature in thousandths of a degree C, as readings keep theirs. */
+const MilliC = z.int().min(-100_000).max(1_000_000);
 
 /** What an internal and an external feature must be to each other. Interference is a negative clearance. */
 export const fit = thing({
@@ -14,6 +18,17 @@ export const fit = thing({
     governs: z
       .enum(['extreme', 'mean'])
       .describe('extreme: the smallest bore and the largest shaft decide; mean: the mean sizes do'),
+    // May be left out, so that what was written for an earlier notebook is still taken.
+    atPm: PositivePm.nullish().describe('The diameter its classes or its rule were worked out at'),
+    ruleName: Name.nullish().describe('The rule of practice, as it was called when it was taken'),
+    ruleFixedPm: LengthPm.nullish().describe('Constant of that rule, as it then stood'),
+    ruleMinNmPerMm: SlopeNmPerMm.nullish(),
+    ruleAimNmPerMm: SlopeNmPerMm.nullish(),
+    ruleMaxNmPerMm: SlopeNmPerMm.nullish(),
+    soakedLowMilliC: MilliC.nullish().describe('Coldest that both pieces are together'),
+    soakedHighMilliC: MilliC.nullish().describe('Hottest that both pieces are together'),
+    badInternalMilliC: MilliC.nullish().describe('The outer piece at the bad moment'),
+    badExternalMilliC: MilliC.nullish().describe('The inner piece at the bad moment'),
   },
   made: {},
 });

@@ -48,6 +48,8 @@ export function exampleSheet(): JobSheet {
     pictures: [],
     gauges: exampleGauges.map((row) => ({ ...kept, ...row })),
     people: [{ ...kept, ...examplePerson }],
+    materials: [],
+    fitRules: [],
     readings: readings.map((row) => ({
       ...row,
       seq: row.deviceSeq,

@@ -60,6 +60,14 @@ function samples() {
       hand: 'left',
       personId: null,
     },
+    material: {
+      id: uuidv7(), name: 'Colsibro', expansionNanoPerC: 16_700, lowNanoPerC: 16_500,
+      highNanoPerC: 17_000, source: 'the mill',
+    }, // prettier-ignore
+    fitRule: {
+      id: uuidv7(), name: 'Ours', fixedPm: -12_700_000, minNmPerMm: -250, aimNmPerMm: 0,
+      maxNmPerMm: 250, note: 'pins',
+    }, // prettier-ignore
   } satisfies { [Kind in Exclude<keyof typeof things, 'picture'>]: New<Kind> };
 }
 
@@ -332,5 +340,38 @@ describe('changeThing', () => {
     expect((await makeThing('pair', fresh(), who)).state).toBe('made');
     const back = await changeThing('pair', first.id, { version: 2, struck: false }, who);
     expect(back).toMatchObject({ state: 'refused', code: 'piece-taken' });
+  });
+});
+
+describe('what is kept of how a fit was said', () => {
+  it('takes a fit that says nothing of rule and temperatures, as an earlier program would', async () => {
+    const plain = { ...newFit(job.bore.id, job.outside.id), jobId: job.jobId };
+    const made = await makeThing('fit', plain, who);
+    expect(made).toMatchObject({ state: 'made', row: { atPm: null, ruleName: null } });
+    expect(await makeThing('fit', plain, who)).toMatchObject({ state: 'known' });
+  });
+
+  it('keeps a rule with the fit, and refuses a range of temperatures upside down', async () => {
+    const said = {
+      way: 'rule' as const, atPm: 18_000_000_000, ruleName: 'Running', ruleFixedPm: 25_400_000,
+      ruleMinNmPerMm: 1100, ruleAimNmPerMm: 1500, ruleMaxNmPerMm: 1900,
+      soakedLowMilliC: -10_000, soakedHighMilliC: 80_000,
+    }; // prettier-ignore
+    const fresh = { ...newFit(job.bore.id, job.outside.id), jobId: job.jobId, ...said };
+    expect(await makeThing('fit', fresh, who)).toMatchObject({ state: 'made', row: said });
+    const down = await changeThing('fit', fresh.id, { version: 1, soakedLowMilliC: 90_000 }, who);
+    expect(down).toMatchObject({ state: 'refused', code: 'limits-crossed', at: 'soakedLowMilliC' });
+    const plain = { version: 1, way: 'limits' as const, ruleName: null };
+    expect(await changeThing('fit', fresh.id, plain, who)).toMatchObject({ row: { version: 2 } });
+  });
+
+  it.each([
+    ['a material whose least is above it', 'material', { lowNanoPerC: 17_000 }, 'lowNanoPerC'],
+    ['a material whose most is below it', 'material', { highNanoPerC: 16_600 }, 'highNanoPerC'],
+    ['a rule without a band', 'fitRule', { minNmPerMm: 250 }, 'minNmPerMm'],
+    ['a rule whose aim is outside', 'fitRule', { aimNmPerMm: 300 }, 'aimNmPerMm'],
+  ] as const)('refuses %s', async (_, kind, over, at) => {
+    const fresh = { ...samples()[kind], ...over };
+    expect(await makeThing(kind, fresh as never, who)).toMatchObject({ state: 'refused', at });
   });
 });
