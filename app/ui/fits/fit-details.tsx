@@ -1,13 +1,21 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import type { FitView } from '@/lib/rules/fit-view';
 import { Button } from '../primitives/button';
-import { WantedForm } from './wanted-form';
 import styles from './fits.module.css';
 
+const WantedForm = dynamic(() => import('./wanted-form').then((one) => one.WantedForm));
+
+type Props = {
+  fit: FitView;
+  /** Another fit was made, to be looked at. */
+  onMade: (fitId: string) => void;
+};
+
 /** The two ways to change what is wanted: this fit, or another one beside it. */
-export function FitDetails({ fit }: { fit: FitView }) {
+export function FitDetails({ fit, onMade }: Props) {
   const [open, setOpen] = useState<'change' | 'new' | null>(null);
   if (open === null) {
     return (
@@ -23,7 +31,10 @@ export function FitDetails({ fit }: { fit: FitView }) {
       <WantedForm
         key={open === 'change' ? `${fit.fit.id} ${fit.fit.version}` : 'new'}
         fit={open === 'change' ? fit.fit : null}
-        onDone={() => setOpen(null)}
+        onDone={(id) => {
+          if (open === 'new') onMade(id);
+          setOpen(null);
+        }}
       />
       <Button onClick={() => setOpen(null)}>Leave it as it is</Button>
     </section>

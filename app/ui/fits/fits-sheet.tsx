@@ -1,8 +1,10 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { wantedWords } from '@/lib/text/fit-words';
 import { scaleWords } from '@/lib/text/scale';
+import { saidWords } from '@/lib/text/ways-words';
 import { FitTable, FittedFitRules } from '../fit-rules/fit-rules';
 import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
@@ -14,8 +16,15 @@ import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
 import { FitDetails } from './fit-details';
 import { PairList } from './pair-list';
 import { TargetCard } from './target-card';
-import { WantedForm } from './wanted-form';
 import styles from './fits.module.css';
+
+const WantedForm = dynamic(() => import('./wanted-form').then((one) => one.WantedForm));
+const GovernsPanel = dynamic(() =>
+  import('../governs/governs-panel').then((one) => one.GovernsPanel),
+);
+const HotColdPanel = dynamic(() =>
+  import('../hot-cold/hot-cold-panel').then((one) => one.HotColdPanel),
+);
 
 /** Past this many pieces on a side their marks can no longer be told apart on the rules. */
 const rulesMost = 40;
@@ -53,7 +62,8 @@ export function FitsSheet() {
       <div className={styles.head}>
         <h1>{fit.fit.name}</h1>
         <p className={styles.wanted}>
-          {wantedWords(fit.fit, chosen)} A plumb line is a pair at the aim; dashed is still to make.
+          {wantedWords(fit.fit, chosen)} {saidWords(fit.fit, chosen)} A plumb line is a pair at the
+          aim; dashed is still to make.
         </p>
       </div>
       {view.fits.length > 1 && (
@@ -92,13 +102,15 @@ export function FitsSheet() {
           ) : (
             <TargetCard fit={fit} target={target} onAsk={setAsked} />
           )}
-          <FitDetails fit={fit} />
+          <FitDetails key={fit.fit.id} fit={fit} onMade={setFitId} />
         </div>
         <div className={styles.right}>
           <ClearanceMatrix fit={fit} onAsk={setAsked} />
           <PairList fit={fit} />
         </div>
       </div>
+      <GovernsPanel key={`governs ${fit.fit.id}`} fit={fit} />
+      <HotColdPanel key={`hot ${fit.fit.id}`} fit={fit} />
     </SheetFrame>
   );
 }

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { sizeFromBench, tenWarmerAtBench } from '@/lib/rules/heat/bench-sizes';
 import { hotCold } from '@/lib/rules/heat/hot-cold';
 import { materialOf, materialsKnown } from '@/lib/rules/heat/material-of';
 import { starterMaterials } from '@/lib/rules/heat/starter-materials';
 import type { Material } from '@/lib/schema/material';
+import { smallJob } from '../small-job';
 
 const um = 1_000_000;
 const mm = 1_000_000_000;
@@ -149,5 +151,40 @@ describe('the table of materials', () => {
     expect(known.slice(0, 2).map(({ name }) => name)).toEqual(['Bearing bronze', 'Colsibro']);
     expect(known.filter(({ name }) => name === 'Bearing bronze')).toHaveLength(1);
     expect(known).toHaveLength(starterMaterials.length + 1);
+  });
+});
+
+describe('sizes at the bench', () => {
+  const cell = (view: ReturnType<typeof smallJob>) => {
+    const fit = view.fits[0]!;
+    return view.cell(fit.internals[0]!.piece.id, fit.internalFeature.id);
+  };
+  const steel = material('steel', 11_500);
+
+  it('brings a size to 20 degrees C where every reading says how warm the piece was', () => {
+    const view = smallJob({ bores: [[10, 10, 10, 10, 10, 10]] });
+    const readings = view.sheet.readings.map((one) => ({ ...one, temperatureMilliC: 30_000 }));
+    // 18.010 x 11.5e-6 x 10 / (1 + 11.5e-6 x 10) = 2.0709 um smaller.
+    const found = sizeFromBench(cell(view), 18_010_000_000, steel, readings)!;
+    expect(found.temperatureC).toBe(30);
+    expect(found.offPm / um).toBeCloseTo(-2.0709, 3);
+    expect(found.sizePm).toBe(18_010_000_000 + found.offPm);
+  });
+
+  it('leaves a size as it was read where one reading does not say', () => {
+    const view = smallJob({ bores: [[10, 10]] });
+    const one = view.sheet.readings.map((reading, i) => ({
+      ...reading,
+      temperatureMilliC: i === 0 ? 30_000 : null,
+    }));
+    expect(sizeFromBench(cell(view), 18_010_000_000, steel, one)).toBeNull();
+    expect(sizeFromBench(cell(view), 18_010_000_000, steel, view.sheet.readings)).toBeNull();
+  });
+
+  it('says what ten degrees at the bench would do to the clearance', () => {
+    const bore = { sizePm: 60 * mm, material: material('aluminium', 23_600) };
+    const shaft = { sizePm: 60 * mm, material: steel };
+    // 60 x (11.5 - 23.6)e-6 x 10 = -7.26 um, less a little of the second order.
+    expect(tenWarmerAtBench({ bore, shaft }) / um).toBeCloseTo(-7.26, 2);
   });
 });
