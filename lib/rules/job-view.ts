@@ -24,6 +24,8 @@ export type JobView = {
   fits: FitView[];
   runs: RunView[];
   mates: Map<string, Mate>;
+  /** The same by `cellKey` of piece and feature: a part may be in several fits. */
+  matesByFeature: Map<string, Mate>;
   progress: Progress;
   decisions: Decision[];
   next: NextStep | null;
@@ -47,8 +49,8 @@ export function jobView(sheet: JobSheet): JobView {
   const fits = live(sheet.fits).flatMap(
     (fit) => fitView(fit, features, sheet.pieces, sheet.pairs, cells) ?? [],
   );
-  const mates = matesOf(fits);
-  for (const fit of fits) takeLimitsFromPartners(fit, mates, cells);
+  const { mates, matesByFeature } = matesOf(fits);
+  for (const fit of fits) takeLimitsFromPartners(fit, matesByFeature, cells);
   const runs = live(sheet.runs).flatMap(
     (run) => runView(run, features, sheet.pieces, sheet.runEvents, cells) ?? [],
   );
@@ -62,9 +64,9 @@ export function jobView(sheet: JobSheet): JobView {
     if (known !== undefined) return known;
     const feature = features.get(featureId);
     if (feature === undefined) throw new RangeError(`jobView has no feature ${featureId}`);
-    return withPartnerLimits(emptyCell(pieceId, feature), fits, mates);
+    return withPartnerLimits(emptyCell(pieceId, feature), fits, matesByFeature);
   };
-  const view = { sheet, parts, cells, fits, runs, mates, cell };
+  const view = { sheet, parts, cells, fits, runs, mates, matesByFeature, cell };
   return {
     ...view,
     progress: progressOf(sheet, cells, stillToCut),
@@ -91,17 +93,24 @@ function live<Thing extends { struckAt: string | null }>(things: readonly Thing[
   return things.filter((thing) => thing.struckAt === null);
 }
 
-function matesOf(fits: readonly FitView[]): Map<string, Mate> {
+/** Partners by piece, the first fit's first, and by piece and feature. */
+function matesOf(fits: readonly FitView[]): Pick<JobView, 'mates' | 'matesByFeature'> {
   const mates = new Map<string, Mate>();
-  const tie = (a: string, b: string, fitId: string, state: Mate['state']) => {
-    if (!mates.has(a)) mates.set(a, { pieceId: b, fitId, state });
-    if (!mates.has(b)) mates.set(b, { pieceId: a, fitId, state });
+  const matesByFeature = new Map<string, Mate>();
+  const put = (pieceId: string, featureId: string, mate: Mate) => {
+    const key = cellKey(pieceId, featureId);
+    if (!mates.has(pieceId)) mates.set(pieceId, mate);
+    if (!matesByFeature.has(key)) matesByFeature.set(key, mate);
   };
-  for (const { fit, pairs, toMake } of fits) {
-    for (const p of pairs) tie(p.internalPieceId, p.externalPieceId, fit.id, p.state);
-    for (const t of toMake) tie(t.partnerId, t.pieceId, fit.id, 'to make');
+  for (const { fit, internalFeature, externalFeature, pairs, toMake } of fits) {
+    const tie = (internalId: string, externalId: string, state: Mate['state']) => {
+      put(internalId, internalFeature.id, { pieceId: externalId, fitId: fit.id, state });
+      put(externalId, externalFeature.id, { pieceId: internalId, fitId: fit.id, state });
+    };
+    for (const p of pairs) tie(p.internalPieceId, p.externalPieceId, p.state);
+    for (const t of toMake) tie(t.partnerId, t.pieceId, 'to make');
   }
-  return mates;
+  return { mates, matesByFeature };
 }
 
 /** Gives each measured external cell that the drawing leaves open its limits from its partner, and a verdict. */
@@ -111,8 +120,10 @@ function takeLimitsFromPartners(
   cells: Cells,
 ): void {
   for (const { piece } of view.externals) {
-    const cell = cells.byKey.get(cellKey(piece.id, view.externalFeature.id));
-    if (cell === undefined) continue;
+    const key = cellKey(piece.id, view.externalFeature.id);
+    const cell = cells.byKey.get(key);
+    // Where two fits name the feature, the one its partner is in gives the limits.
+    if (cell === undefined || mates.get(key)?.fitId !== view.fit.id) continue;
     withPartnerLimits(cell, [view], mates);
     if (cell.limitsFrom !== 'partner' || cell.size === null) continue;
     const chosen = view.pairs.find((pair) => pair.externalPieceId === piece.id);
@@ -129,9 +140,9 @@ function withPartnerLimits(
   mates: ReadonlyMap<string, Mate>,
 ): Cell {
   if (cell.limitsFrom !== 'open') return cell;
-  const view = fits.find(({ externalFeature }) => externalFeature.id === cell.featureId);
-  const mate = mates.get(cell.pieceId);
-  if (view === undefined || mate === undefined || mate.fitId !== view.fit.id) return cell;
+  const mate = mates.get(cellKey(cell.pieceId, cell.featureId));
+  const view = fits.find(({ fit }) => fit.id === mate?.fitId);
+  if (mate === undefined || view?.externalFeature.id !== cell.featureId) return cell;
   const partner = view.internals.find(({ piece }) => piece.id === mate.pieceId);
   if (partner === undefined || partner.size === null) return cell;
   cell.limitsFrom = 'partner';

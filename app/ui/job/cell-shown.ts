@@ -27,12 +27,11 @@ export function figureOf(view: JobView, cell: Cell, feature: Feature, shown: Sho
 
 /** What the size strip of a cell shows; dots are left to the caller who has room for them. */
 export function stripOf(view: JobView, cell: Cell, feature: Feature, shown: Shown): StripData {
+  // By the feature as well: a piece may be made to several partners, one at each of its features.
   const target = view.fits
+    .filter((fit) => fit.externalFeature.id === feature.id)
     .flatMap((fit) => fit.toMake)
     .find((candidate) => candidate.pieceId === cell.pieceId);
-  const isTargeted =
-    target !== undefined &&
-    view.fits.some((fit) => fit.externalFeature.id === feature.id && fit.toMake.includes(target));
   const standardPm = cell.size?.standardPm;
   return {
     unit: shown.unit,
@@ -41,8 +40,8 @@ export function stripOf(view: JobView, cell: Cell, feature: Feature, shown: Show
     lowerPm: cell.limits.lowerPm,
     upperPm: cell.limits.upperPm,
     ...(standardPm === undefined ? {} : { guardPm: guardFactor * standardPm }),
-    aimPm: isTargeted ? target.targetPm : null,
-    live: isTargeted && target.nowPm !== null,
+    aimPm: target?.targetPm ?? null,
+    live: target !== undefined && target.nowPm !== null,
     size:
       cell.size === null
         ? null
