@@ -28,7 +28,8 @@ type Around = {
  */
 export function shapeEffectWords(facts: Facts, around: Around, shown: Shown): string[] {
   const figure = (pm: number) => shownLength(pm, around.resolutionPm, shown);
-  const withWhom = facts.reckonedWith === 'aim' ? 'with a partner at the aim' : `with ${around.partner}`;
+  const withWhom =
+    facts.reckonedWith === 'aim' ? 'with a partner at the aim' : `with ${around.partner}`;
   const where = ({ station, direction }: Place) =>
     [
       around.directions.length > 1 ? `across ${direction}` : '',

@@ -165,6 +165,14 @@ export function ruleWords(rule: Pick<Rule, 'fixedPm' | 'aimNmPerMm'>, shown: Sho
   return `${fixedFigure(fixedPm, shown)} ${sign} ${slopeWords(Math.abs(aimNmPerMm), shown)}`;
 }
 
+/** How far the slope goes: "slope 1.1 to 1.9". */
+export function slopeRangeWords(
+  { minNmPerMm, maxNmPerMm }: Pick<Rule, 'minNmPerMm' | 'maxNmPerMm'>,
+  { decimal }: Pick<Shown, 'decimal'>,
+): string {
+  return `slope ${slopeFigure(minNmPerMm, decimal)} to ${slopeFigure(maxNmPerMm, decimal)}`;
+}
+
 /** What is wrong with a figure of a rule. */
 export function ruleFaultWords(
   problem:

@@ -12,6 +12,7 @@ import {
   ruleWords,
   ruleWorkingWords,
   saidWords,
+  slopeRangeWords,
   slopeWords,
   tightCareWords,
 } from '@/lib/text/ways-words';
@@ -130,6 +131,7 @@ describe('a rule in words', () => {
     expect(ruleWords(press, mm)).toBe('−0.0127 − 0.75 µm per mm');
     expect(ruleWords({ fixedPm: 0, aimNmPerMm: -750 }, mm)).toBe('−0.75 µm per mm');
     expect(fixedFigure(25_400_000, inch)).toBe('0,001');
+    expect(slopeRangeWords(press, inch)).toBe('slope −1 to −0,5');
   });
 
   it('shows its working', () => {
