@@ -32,7 +32,9 @@ export function temperatureFigure(degreesC: number, { decimal }: Decimal): strin
 
 /** Millionths a degree, as tables print it: 11.7. */
 export function expansionFigure(nanoPerC: number, { decimal }: Decimal): string {
-  return String(nanoPerC / 1000).replace('.', decimal);
+  const millionths = nanoPerC / 1000;
+  const text = Number.isInteger(millionths) ? millionths.toFixed(1) : String(millionths);
+  return text.replace('.', decimal).replace('-', '\u2212');
 }
 
 /** The range of a coefficient, or that there is only one figure. */
@@ -45,7 +47,7 @@ export function expansionRangeWords(material: Material, shown: Decimal): string 
 /** A clearance hot or cold, to the step of clearances: "0.004 clear", "0.002 tight", "touching". */
 export function hotClearance(pm: number, shown: Shown): string {
   const figure = lengthFigure(Math.abs(pm), shown);
-  if (/^0[.,]?0*$/.test(figure)) return 'touching';
+  if (isNothing(figure)) return 'touching';
   return `${figure} ${pm < 0 ? 'tight' : 'clear'}`;
 }
 
@@ -97,7 +99,11 @@ export function touchWords(
 
 /** What the sizes are taken to be. `bothPm` is what ten degrees at the bench would have done to the clearance. */
 export function assumedWords(bench: { offPm: number }, shown: Shown): string {
-  return `Sizes are as they were read, taken to be at 20 °C; nothing is corrected. Had both been 10 °C warmer at the bench, the clearance at 20 °C would be about ${lengthFigure(Math.abs(bench.offPm), shown)} ${bench.offPm < 0 ? 'less' : 'more'}.`;
+  const figure = lengthFigure(Math.abs(bench.offPm), shown);
+  const off = isNothing(figure)
+    ? 'hardly differ'
+    : `be about ${figure} ${bench.offPm < 0 ? 'less' : 'more'}`;
+  return `Sizes are as they were read, taken to be at 20 °C; nothing is corrected. Had both been 10 °C warmer at the bench, the clearance at 20 °C would ${off}.`;
 }
 
 /** A piece whose readings say how warm it was. */
@@ -149,7 +155,7 @@ export function hotChartWords(
 
 function moves(pm: number, shown: Shown): string {
   const figure = lengthFigure(Math.abs(pm), shown);
-  if (/^0[.,]?0*$/.test(figure)) return 'changes next to nothing';
+  if (isNothing(figure)) return 'changes next to nothing';
   return `${pm < 0 ? 'takes off' : 'gives'} about ${figure}`;
 }
 
@@ -160,4 +166,8 @@ function lengthFigure(pm: number, { unit, decimal }: Shown): string {
 
 function lowered(name: string): string {
   return /^[A-Z]{2}/.test(name) ? name : name.slice(0, 1).toLowerCase() + name.slice(1);
+}
+
+function isNothing(figure: string): boolean {
+  return /^0[.,]?0*$/.test(figure);
 }

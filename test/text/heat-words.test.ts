@@ -71,6 +71,7 @@ describe('hot figures in words', () => {
       'Sizes are as they were read, taken to be at 20 °C; nothing is corrected. Had both been 10 °C warmer at the bench, the clearance at 20 °C would be about 0.002 less.',
     );
     expect(assumedWords({ offPm: 2 * um }, mm)).toMatch(/about 0\.002 more\.$/);
+    expect(assumedWords({ offPm: 100 }, mm)).toMatch(/at 20 °C would hardly differ\.$/);
     expect(readWarmWords('L1', { temperatureC: 24.5, offPm: -um }, mm)).toBe(
       'L1 was read at 24.5 °C: here it is taken 0.001 smaller, as it would be at 20 °C.',
     );
@@ -139,5 +140,7 @@ describe('materialMatchWords', () => {
   it('says when there is one figure only', () => {
     const one = { ...material, lowNanoPerC: 11_700, highNanoPerC: 11_700 };
     expect(expansionRangeWords(one, mm)).toBe('one figure only');
+    const whole = { ...one, lowNanoPerC: 10_000, highNanoPerC: 12_000 };
+    expect(expansionRangeWords(whole, inch)).toBe('10,0 to 12,0');
   });
 });

@@ -19,14 +19,14 @@ export function FitDetails({ fit, onMade }: Props) {
   const [open, setOpen] = useState<'change' | 'new' | null>(null);
   if (open === null) {
     return (
-      <div className={styles.buttons}>
+      <div className={`${styles.buttons} ${styles.details}`}>
         <Button onClick={() => setOpen('change')}>Change what is wanted</Button>
         <Button onClick={() => setOpen('new')}>Another fit</Button>
       </div>
     );
   }
   return (
-    <section className={styles.card} aria-label="What is wanted">
+    <section className={`${styles.card} ${styles.details}`} aria-label="What is wanted">
       <h2>{open === 'change' ? `Wanted: ${fit.fit.name}` : 'Another fit'}</h2>
       <WantedForm
         key={open === 'change' ? `${fit.fit.id} ${fit.fit.version}` : 'new'}

@@ -11,6 +11,7 @@ import { SheetFrame } from '../job/sheet-frame';
 import { LinkButton } from '../primitives/button';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
+import { SelectField } from '../primitives/field';
 import { ClearanceMatrix } from './clearance-matrix';
 import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
 import { FitDetails } from './fit-details';
@@ -66,7 +67,15 @@ export function FitsSheet() {
           aim; dashed is still to make.
         </p>
       </div>
-      {view.fits.length > 1 && (
+      {view.fits.length > 6 && (
+        <SelectField
+          label="Fit shown"
+          value={fit.fit.id}
+          onChange={setFitId}
+          options={view.fits.map((one) => ({ value: one.fit.id, label: one.fit.name }))}
+        />
+      )}
+      {view.fits.length > 1 && view.fits.length <= 6 && (
         <Choice
           label="Fit shown"
           name="fit"
@@ -102,13 +111,13 @@ export function FitsSheet() {
           ) : (
             <TargetCard fit={fit} target={target} onAsk={setAsked} />
           )}
-          <FitDetails key={fit.fit.id} fit={fit} onMade={setFitId} />
         </div>
         <div className={styles.right}>
           <ClearanceMatrix fit={fit} onAsk={setAsked} />
           <PairList fit={fit} />
         </div>
       </div>
+      <FitDetails key={fit.fit.id} fit={fit} onMade={setFitId} />
       <GovernsPanel key={`governs ${fit.fit.id}`} fit={fit} />
       <HotColdPanel key={`hot ${fit.fit.id}`} fit={fit} />
     </SheetFrame>

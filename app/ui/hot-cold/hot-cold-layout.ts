@@ -57,7 +57,7 @@ export function hotColdLayout(
     fit.maxPm,
   ];
   const spanX = padded(temperatures, 0.03, 1);
-  const spanY = padded(heights, 0.08, 1_000_000);
+  const spanY = padded(heights, 0.17, 1_000_000);
   const x = (c: number) =>
     plot.left + ((c - spanX.low) / (spanX.high - spanX.low)) * (plot.right - plot.left);
   const y = (pm: number) =>

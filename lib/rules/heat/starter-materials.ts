@@ -20,7 +20,7 @@ export type StarterMaterial = HeatMaterial & {
 };
 
 const callister = 'Callister, Materials Science and Engineering, table B.6';
-const room = 'at room temperature';
+const room = 'Room temperature';
 const warm = '20 to 100 °C';
 
 const of = (
