@@ -34,6 +34,7 @@ const sheets = () => ({
   Runs: `${job}/runs`,
   'As drawn': `${job}/edit`,
   Gauges: `${server.url}/gauges`,
+  Tables: `${server.url}/tables`,
   Settings: `${server.url}/settings`,
   'Start a job': `${server.url}/start`,
   API: `${server.url}/api`,
