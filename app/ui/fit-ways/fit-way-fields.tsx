@@ -26,6 +26,8 @@ export type WayProps = {
 type Props = WayProps & {
   /** The shop's own rules. */
   rules: readonly FitRule[];
+  /** What governs is switched beside this form. */
+  governsElsewhere?: boolean;
   /** Keeps a rule in the notebook by name; not offered where there is nowhere to keep it. */
   onKeepRule?:
     | ((rule: Omit<FitRule, 'id' | 'version' | 'createdAt' | 'struckAt'>) => Promise<boolean>)
@@ -53,16 +55,20 @@ export function FitWayFields(props: Props) {
       {said.way === 'classes' && <ClassesFields {...props} />}
       {said.way === 'rule' && <RuleFields {...props} />}
       {care !== null && <p className={styles.care}>{care}</p>}
-      <Choice
-        label="What governs"
-        value={said.governs}
-        onChange={(governs: Fit['governs']) => onChange({ governs })}
-        options={[
-          { value: 'extreme', label: 'Smallest bore, largest shaft' },
-          { value: 'mean', label: 'Mean sizes' },
-        ]}
-      />
-      <p className={styles.remark}>{governsChoiceWords(said.governs)}</p>
+      {!props.governsElsewhere && (
+        <>
+          <Choice
+            label="What governs"
+            value={said.governs}
+            onChange={(governs: Fit['governs']) => onChange({ governs })}
+            options={[
+              { value: 'extreme', label: 'Smallest bore, largest shaft' },
+              { value: 'mean', label: 'Mean sizes' },
+            ]}
+          />
+          <p className={styles.remark}>{governsChoiceWords(said.governs)}</p>
+        </>
+      )}
     </div>
   );
 }

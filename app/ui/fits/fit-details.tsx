@@ -31,12 +31,12 @@ export function FitDetails({ fit, onMade }: Props) {
       <WantedForm
         key={open === 'change' ? `${fit.fit.id} ${fit.fit.version}` : 'new'}
         fit={open === 'change' ? fit.fit : null}
+        onLeave={() => setOpen(null)}
         onDone={(id) => {
           if (open === 'new') onMade(id);
           setOpen(null);
         }}
       />
-      <Button onClick={() => setOpen(null)}>Leave it as it is</Button>
     </section>
   );
 }

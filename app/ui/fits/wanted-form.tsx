@@ -17,10 +17,12 @@ type Props = {
   /** The fit that is changed; null makes a new one. */
   fit: Fit | null;
   onDone?: (fitId: string) => void;
+  /** Leaves it as it is; not offered where there is nothing to go back to. */
+  onLeave?: () => void;
 };
 
 /** Says what a fit is: which bore, which shaft, and what they must be to each other. */
-export function WantedForm({ fit, onDone }: Props) {
+export function WantedForm({ fit, onDone, onLeave }: Props) {
   const { view, chosen } = useJob();
   const { make, change, trouble, busy } = useThings();
   const [first] = useState(() => saidOfFit(fit, chosen));
@@ -75,15 +77,19 @@ export function WantedForm({ fit, onDone }: Props) {
         shown={chosen}
         wrong={wrong}
         rules={view.sheet.fitRules}
+        governsElsewhere={fit !== null}
         onChange={(over) => {
           setWrong(null);
           setSaid((old) => ({ ...old, ...over }));
         }}
         onKeepRule={(rule) => make('fitRule', { id: uuidv7(), ...rule })}
       />
-      <Button kind="main" type="submit" disabled={busy || (fit === null && onOnePart)}>
-        {fit === null ? 'Keep this fit' : 'Keep the change'}
-      </Button>
+      <div className={styles.buttons}>
+        <Button kind="main" type="submit" disabled={busy || (fit === null && onOnePart)}>
+          {fit === null ? 'Keep this fit' : 'Keep the change'}
+        </Button>
+        {onLeave !== undefined && <Button onClick={onLeave}>Leave it as it is</Button>}
+      </div>
       {trouble !== null && (
         <p role="alert" className={styles.trouble}>
           {trouble}

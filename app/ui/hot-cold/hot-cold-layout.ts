@@ -30,6 +30,9 @@ export type HotColdLayout = {
 /** The tightest part of the chart is told by a number as well: this is how far its label stands off. */
 const off = 10;
 
+/** Left free above and below everything drawn, px: a line of words. */
+const room = 32;
+
 /**
  * Lays out clearance (upright) against the temperature of the inner piece (across). Pure.
  *
@@ -57,7 +60,7 @@ export function hotColdLayout(
     fit.maxPm,
   ];
   const spanX = padded(temperatures, 0.03, 1);
-  const spanY = padded(heights, 0.17, 1_000_000);
+  const spanY = padded(heights, room / (plot.bottom - plot.top - 2 * room), 1_000_000);
   const x = (c: number) =>
     plot.left + ((c - spanX.low) / (spanX.high - spanX.low)) * (plot.right - plot.left);
   const y = (pm: number) =>
