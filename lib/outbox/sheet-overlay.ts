@@ -1,3 +1,4 @@
+import type { Cut } from '@/lib/schema/fit';
 import type { Correction, Reading } from '@/lib/schema/reading';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { Entry } from './entry';
@@ -9,7 +10,8 @@ const nothing: ReadonlySet<string> = new Set();
  *
  * An entry the sheet holds already, of another job, or set aside changes nothing. One that is in the book, but
  * has not reached the sheet, takes its own number. The others come after all rows of the book, in the order of
- * their running numbers, with numbers that are only good for sorting; `pending` names them.
+ * their running numbers, with numbers that are only good for sorting; `pending` names them. Cuts come after
+ * the other cuts of their piece and feature, where the book will put them.
  *
  * Pure; gives the same sheet back when nothing is laid over it. Cost: O(readings + corrections).
  */
@@ -24,16 +26,43 @@ export function overlayEntries(
   const pending = new Set<string>();
   const readings = laidOver<Reading>(sheet.readings, mine, 'reading', pending);
   const corrections = laidOver<Correction>(sheet.corrections, mine, 'correction', pending);
-  if (readings === sheet.readings && corrections === sheet.corrections) {
+  const cuts = cutsLaidOver(sheet.cuts, mine, pending);
+  if (readings === sheet.readings && corrections === sheet.corrections && cuts === sheet.cuts) {
     return { sheet, pending: nothing };
   }
-  return { sheet: { ...sheet, readings, corrections }, pending };
+  return { sheet: { ...sheet, readings, corrections, cuts }, pending };
+}
+
+function cutsLaidOver(rows: Cut[], entries: readonly Entry[], pending: Set<string>): Cut[] {
+  const there = new Set(rows.map(({ id }) => id));
+  const missing = entries.filter((entry) => entry.kind === 'cut' && !there.has(entry.id));
+  if (missing.length === 0) return rows;
+  const cuts = [...rows];
+  for (const entry of missing.sort((a, b) => a.deviceSeq - b.deviceSeq)) {
+    if (entry.kind !== 'cut') continue;
+    const { row, jobId, deviceId, receivedAt } = entry;
+    const others = cuts.filter(
+      ({ pieceId, featureId }) => pieceId === row.pieceId && featureId === row.featureId,
+    );
+    if (entry.seq === null) pending.add(entry.id);
+    cuts.push({
+      ...row,
+      jobId,
+      deviceId,
+      afterPm: null,
+      ordinal: Math.max(0, ...others.map(({ ordinal }) => ordinal)) + 1,
+      version: 1,
+      createdAt: receivedAt ?? row.deviceTime,
+      struckAt: null,
+    });
+  }
+  return cuts;
 }
 
 function laidOver<Row extends Reading | Correction>(
   rows: Row[],
   entries: readonly Entry[],
-  kind: Entry['kind'],
+  kind: 'reading' | 'correction',
   pending: Set<string>,
 ): Row[] {
   const there = new Set(rows.map(({ id }) => id));

@@ -49,6 +49,33 @@ export const pair = thing({
 });
 export type Pair = z.infer<typeof pair.Row>;
 
+/** What a new stretch of learning begins with; `sleeve` is metal put on again. */
+export const CutChange = z.enum(['tool', 'insert', 'speed', 'overhang', 'sleeve', 'other']);
+export type CutChange = z.infer<typeof CutChange>;
+
+/** How a cut was asked for. May be left out: nothing is then claimed of it. */
+export const cutSetting = {
+  partnerPieceId: Id.nullish().describe('The piece it was being made to'),
+  aimPm: LengthPm.nullish().describe('The size it was cut towards'),
+  dial: z.enum(['radius', 'diameter']).nullish().describe('What one division of the slide moves'),
+  divisionPm: PositivePm.nullish().describe('One division of that dial'),
+  fineFeed: z
+    .number()
+    .positive()
+    .max(1000)
+    .nullish()
+    .describe('Dial movement for one of infeed: 10 for a top slide set over to 5.74 degrees'),
+  changed: CutChange.nullish().describe(
+    'What was changed before it: what earlier cuts took says nothing of this one',
+  ),
+  temperatureMilliC: z
+    .int()
+    .min(-100_000)
+    .max(1_000_000)
+    .nullish()
+    .describe('Of the piece when it was measured before the cut'),
+};
+
 /** One cut toward a target: what was asked for and what came off. All on diameter. */
 export const cut = thing({
   fixed: {
@@ -62,11 +89,17 @@ export const cut = thing({
   },
   fields: {
     spring: z.boolean().describe('A spring pass asks for nothing'),
-    askedPm: LengthPm.min(0),
+    askedPm: LengthPm.min(0).describe('0 where it is not a spring pass: nobody said'),
     beforePm: LengthPm,
     afterPm: LengthPm.nullable(),
     tool: z.string().trim().max(120),
+    ...cutSetting,
   },
-  made: {},
+  made: {
+    personId: Id.nullish(),
+    deviceId: Id.nullish().describe('The device that noted it at the machine'),
+    deviceSeq: z.int().nullish(),
+    deviceTime: Instant.nullish(),
+  },
 });
 export type Cut = z.infer<typeof cut.Row>;

@@ -11,7 +11,7 @@ import { useJob } from '../job/job-provider';
 /** Something entered here that the job's own view does not hold yet. */
 export type Fresh = {
   entry: FreshEntry;
-  draft: Draft & { id: string };
+  draft: Exclude<Draft, { kind: 'cut' }> & { id: string };
   /** Null while it is being kept; the code of what went wrong when it was not. */
   failure: string | null;
 };
