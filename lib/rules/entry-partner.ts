@@ -41,8 +41,8 @@ export function entryPartner(
     const others = side === 'external' ? fit.internals : fit.externals;
     const partner = others.find(({ piece }) => piece.id === mate.pieceId);
     if (partner === undefined) continue;
-    const target =
-      side === 'external' ? fit.toMake.find((made) => made.pieceId === pieceId) : undefined;
+    const made = side === 'external' ? fit.toMake : fit.toBore;
+    const target = made.find((one) => one.pieceId === pieceId);
     const pair = fit.pairs.find(
       (p) => (side === 'external' ? p.externalPieceId : p.internalPieceId) === pieceId,
     );

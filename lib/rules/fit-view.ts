@@ -2,6 +2,7 @@ import { pairClearance } from '@/lib/maths/fit/pair-clearance';
 import type { Fit, Pair } from '@/lib/schema/fit';
 import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
+import { boreTargets } from './bore-targets';
 import { cellKey, type Cells } from './cells';
 import { choosePairs } from './choose-pairs';
 import { governingSize, type GoverningSize } from './governing-size';
@@ -15,6 +16,8 @@ export type FitPiece = {
   size: GoverningSize | null;
   /** Metal is still to come off before it suits any partner; it takes no part in the pairing. */
   stillToCut: boolean;
+  /** By the drawing's own limits there is metal to come off. */
+  toDrawing: boolean;
 };
 
 /** The clearance of one internal with one external piece, pm; negative is interference. */
@@ -42,8 +45,10 @@ export type FitView = {
   externals: FitPiece[];
   /** Decided and chosen pairs, in the order of the internal pieces. */
   pairs: ChosenPair[];
-  /** Pieces still to make, each to its partner's measured size. */
+  /** External pieces still to make, each to its partner's measured size. */
   toMake: Target[];
+  /** Internal pieces still to make to an external one that is made already. */
+  toBore: Target[];
   /** Pairs a person has left out, by `cellKey` of internal and external piece. */
   leftOut: ReadonlySet<string>;
   /** Measured pieces that suit no free partner. */
@@ -55,7 +60,9 @@ export type FitView = {
  *
  * Pairs a person has made final or locked stand; pairs left out are never chosen. An external piece
  * that is larger (an internal that is smaller) than any free partner allows is still to cut. Partners
- * for pieces to make are the free measured ones: the one of the same number first, then in order.
+ * for pieces to make are the free measured ones: the one of the same number first, then in order. A pair
+ * locked before both its pieces are made says what the second is made to. Scrapped pieces, and those that
+ * wait for a sleeve, take no part.
  */
 export function fitView(
   fit: Fit,
@@ -70,19 +77,28 @@ export function fitView(
 
   const side = (feature: Feature, which: 'internal' | 'external'): FitPiece[] =>
     pieces
-      .filter((piece) => piece.partId === feature.partId && piece.struckAt === null)
+      .filter((piece) => piece.partId === feature.partId && takesPart(piece))
       .sort((a, b) => a.ordinal - b.ordinal)
       .map((piece) => {
         const cell = cells.byKey.get(cellKey(piece.id, feature.id));
         const size = governingSize(cell, which, fit.governs, cells.gauges, cells.history);
-        return { piece, size, stillToCut: false };
+        const toDrawing = cell?.verdict?.state === 'to cut';
+        return { piece, size, stillToCut: false, toDrawing };
       });
   const internals = side(internalFeature, 'internal');
   const externals = side(externalFeature, 'external');
 
   const ours = pairs.filter((pair) => pair.fitId === fit.id && pair.struckAt === null);
-  const decided = decidedPairs(ours, internals, externals, fit);
-  const taken = new Set(decided.flatMap((p) => [p.internalPieceId, p.externalPieceId]));
+  const open = openPairs(ours, internals, externals, fit);
+  const decided = decidedPairs(ours, internals, externals, fit).filter(
+    ({ pair }) => !open.toMake.includes(pair!) && !open.toBore.includes(pair!),
+  );
+  const taken = new Set(
+    [...decided, ...open.toMake, ...open.toBore].flatMap((p) => [
+      p.internalPieceId,
+      p.externalPieceId,
+    ]),
+  );
   markStillToCut(internals, externals, taken, fit);
   const free = (list: FitPiece[]) =>
     list.filter(
@@ -101,8 +117,18 @@ export function fitView(
   const all = [...decided, ...chosen].sort(
     (a, b) => order.get(a.internalPieceId)! - order.get(b.internalPieceId)!,
   );
-  const toMake = targets(internals, externals, taken, fit);
+  const toMake = targets(internals, externals, taken, fit, open.toMake);
   const promised = new Set(toMake.flatMap((t) => [t.pieceId, t.partnerId]));
+  const toBore = boreTargets(
+    { internals, externals, taken: new Set([...taken, ...promised]), leftOut },
+    open.toBore,
+    fit,
+  );
+  for (const { pieceId, partnerId, nowPm } of toBore) {
+    promised.add(pieceId).add(partnerId);
+    const bore = internals.find(({ piece }) => piece.id === pieceId)!;
+    bore.stillToCut = nowPm !== null;
+  }
   const withoutPartner = [...free(internals), ...free(externals)]
     .map(({ piece }) => piece.id)
     .filter((id) => !taken.has(id) && !promised.has(id));
@@ -114,6 +140,7 @@ export function fitView(
     externals,
     pairs: all,
     toMake,
+    toBore,
     leftOut,
     withoutPartner,
   };
@@ -136,6 +163,40 @@ export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): C
     // A clearance is nobody's metal: too wide and too tight are both out.
     verdict: verdictOf(size, { lowerPm: fit.minPm, upperPm: fit.maxPm }, 'position')!,
   };
+}
+
+/** A piece that is scrapped, or waits for its sleeve, is nobody's partner. */
+function takesPart({ struckAt, fate }: Piece): boolean {
+  return struckAt === null && (fate ?? null) === null;
+}
+
+/**
+ * Locked pairs of which one piece is still to make: the shaft, where the bore is measured; else the bore.
+ * Where both are measured and there is metal between them, it is the side the drawing says is to cut.
+ */
+function openPairs(
+  ours: readonly Pair[],
+  internals: readonly FitPiece[],
+  externals: readonly FitPiece[],
+  fit: Fit,
+): { toMake: Pair[]; toBore: Pair[] } {
+  const open: { toMake: Pair[]; toBore: Pair[] } = { toMake: [], toBore: [] };
+  for (const pair of ours) {
+    if (pair.state !== 'locked') continue;
+    const internal = internals.find(({ piece }) => piece.id === pair.internalPieceId);
+    const external = externals.find(({ piece }) => piece.id === pair.externalPieceId);
+    if (internal === undefined || external === undefined) continue;
+    if (internal.size === null && external.size === null) continue;
+    if (internal.size === null) open.toBore.push(pair);
+    else if (external.size === null) open.toMake.push(pair);
+    else {
+      const clearancePm = internal.size.valuePm - external.size.valuePm;
+      const u = Math.hypot(internal.size.standardPm, external.size.standardPm);
+      if (clearancePm >= fit.minPm - guardFactor * u) continue;
+      (internal.toDrawing ? open.toBore : open.toMake).push(pair);
+    }
+  }
+  return open;
 }
 
 function decidedPairs(
@@ -186,7 +247,13 @@ function targets(
   externals: readonly FitPiece[],
   taken: ReadonlySet<string>,
   fit: Fit,
+  locked: readonly Pair[],
 ): Target[] {
+  const decided = locked.map((pair) => ({
+    external: externals.find(({ piece }) => piece.id === pair.externalPieceId)!,
+    partner: internals.find(({ piece }) => piece.id === pair.internalPieceId)!,
+  }));
+  for (const { external } of decided) external.stillToCut = external.size !== null;
   const partners = internals.filter(({ piece, size }) => size !== null && !taken.has(piece.id));
   const waiting = externals.filter(
     ({ piece, size, stillToCut }) => (size === null || stillToCut) && !taken.has(piece.id),
@@ -203,7 +270,7 @@ function targets(
     const external = rest[index];
     return external === undefined ? [] : [{ external, partner }];
   });
-  return [...same, ...others]
+  return [...decided, ...same, ...others]
     .sort((a, b) => a.external.piece.ordinal - b.external.piece.ordinal)
     .map(({ external, partner }) => targetFor(external, partner, fit));
 }

@@ -102,13 +102,14 @@ function matesOf(fits: readonly FitView[]): Pick<JobView, 'mates' | 'matesByFeat
     if (!mates.has(pieceId)) mates.set(pieceId, mate);
     if (!matesByFeature.has(key)) matesByFeature.set(key, mate);
   };
-  for (const { fit, internalFeature, externalFeature, pairs, toMake } of fits) {
+  for (const { fit, internalFeature, externalFeature, pairs, toMake, toBore } of fits) {
     const tie = (internalId: string, externalId: string, state: Mate['state']) => {
       put(internalId, internalFeature.id, { pieceId: externalId, fitId: fit.id, state });
       put(externalId, externalFeature.id, { pieceId: internalId, fitId: fit.id, state });
     };
     for (const p of pairs) tie(p.internalPieceId, p.externalPieceId, p.state);
     for (const t of toMake) tie(t.partnerId, t.pieceId, 'to make');
+    for (const t of toBore) tie(t.pieceId, t.partnerId, 'to make');
   }
   return { mates, matesByFeature };
 }
