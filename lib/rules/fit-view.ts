@@ -170,6 +170,11 @@ function takesPart({ struckAt, fate }: Piece): boolean {
   return struckAt === null && (fate ?? null) === null;
 }
 
+/** A bore that is measured and, by its own drawing, has no metal left in it: shafts can be made to it. */
+function isPartner({ size, toDrawing }: FitPiece): boolean {
+  return size !== null && !toDrawing;
+}
+
 /**
  * Locked pairs of which one piece is still to make: the shaft, where the bore is measured; else the bore.
  * Where both are measured and there is metal between them, it is the side the drawing says is to cut.
@@ -232,9 +237,9 @@ function markStillToCut(
   taken: ReadonlySet<string>,
   fit: Fit,
 ): void {
-  const freeSizes = (list: FitPiece[]) =>
-    list.filter(({ piece, size }) => size !== null && !taken.has(piece.id)).map((p) => p.size!);
-  const largestBore = Math.max(...freeSizes(internals).map((size) => size.valuePm));
+  const bores = internals.filter((bore) => isPartner(bore) && !taken.has(bore.piece.id));
+  if (bores.length === 0) return;
+  const largestBore = Math.max(...bores.map((bore) => bore.size!.valuePm));
   for (const external of externals) {
     if (external.size === null || taken.has(external.piece.id)) continue;
     const clearancePm = largestBore - external.size.valuePm;
@@ -254,7 +259,7 @@ function targets(
     partner: internals.find(({ piece }) => piece.id === pair.internalPieceId)!,
   }));
   for (const { external } of decided) external.stillToCut = external.size !== null;
-  const partners = internals.filter(({ piece, size }) => size !== null && !taken.has(piece.id));
+  const partners = internals.filter((bore) => isPartner(bore) && !taken.has(bore.piece.id));
   const waiting = externals.filter(
     ({ piece, size, stillToCut }) => (size === null || stillToCut) && !taken.has(piece.id),
   );
