@@ -33,13 +33,14 @@ export type KeyRole =
   | { kind: 'spring pass' }
   | { kind: 'last digits' }
   | { kind: 'this device' }
+  | { kind: 'cut' }
   | { kind: 'list keys' };
 
 /**
  * What a key is for on the Bench, wherever the focus is; null where it is none of the Bench's business.
  *
  * Figures, signs, marks and, once something stands there, every printed character belong to the entry.
- * Letters that cannot begin a length act while it is empty: V, N, P, S, L, D and ?; the star, which no
+ * Letters that cannot begin a length act while it is empty: V, N, P, S, L, D, C and ?; the star, which no
  * length has, at any time. Arrows move over the
  * station map while it is empty. A combination with Ctrl, Alt or Meta is never taken: gauges send
  * Ctrl+A, and AltGr, which reports both, types characters. A key held down repeats only what it types.
@@ -105,6 +106,8 @@ function letter(key: string, shift: boolean): KeyRole | null {
       return { kind: 'last digits' };
     case 'd':
       return { kind: 'this device' };
+    case 'c':
+      return { kind: 'cut' };
     case '?':
       return { kind: 'list keys' };
     default:

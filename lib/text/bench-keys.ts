@@ -13,6 +13,7 @@ export const benchKeys: readonly { keys: string; does: string }[] = [
   { keys: 'S', does: 'notes a spring pass' },
   { keys: 'L, *', does: 'only the last figures are typed, or whole sizes again' },
   { keys: 'D', does: 'what this device does: sound, letters, pedals, measuring unseen' },
+  { keys: 'C', does: 'what to cut next; C again comes back' },
   { keys: '1, 2', does: 'answer a question in the entry' },
   { keys: 'Alt 1 to Alt 7', does: 'the other sheets' },
   { keys: 'Esc', does: 'closes a list' },

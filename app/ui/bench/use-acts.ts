@@ -3,6 +3,7 @@
 import { isSamePlace } from '@/lib/rules/entry-plan';
 import { entryStep } from '@/lib/rules/entry-step';
 import { lastEntryWords } from '@/lib/text/bench-where';
+import { useCutSwitch } from '../cut/cut-switch';
 import type { Over } from './bench-over';
 import { lastRead } from './last-read';
 import type { Bench } from './use-bench';
@@ -18,6 +19,7 @@ export function useActs(
   setOver: (over: Over | null) => void,
 ) {
   const { last, where, feature, cell, held, fresh, chosen } = bench;
+  const ways = useCutSwitch();
   const isToMake = (bench.partner?.target ?? null) !== null || cell.verdict?.state === 'to cut';
   const canCut = isToMake && cell.readings.length > 0 && held === null;
 
@@ -58,6 +60,10 @@ export function useActs(
     cell: goBeside,
     springPass() {
       if (canCut) void cut.note(true);
+    },
+    cut() {
+      // What the disk would not take stands here until it does: nobody leaves it behind unseen.
+      if (fresh.list.every(({ failure }) => failure === null)) ways?.toCut(cell);
     },
     listKeys: () => setOver({ kind: 'keys' }),
     thisDevice: () => setOver({ kind: 'device' }),

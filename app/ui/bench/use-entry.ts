@@ -24,6 +24,8 @@ export type BenchActs = {
   move: (along: 'stations' | 'directions' | 'plan', by: 1 | -1) => void;
   cell: (by: 1 | -1) => void;
   springPass: () => void;
+  /** Shows what to cut next. */
+  cut: () => void;
   listKeys: () => void;
   /** Shows what this device does. */
   thisDevice: () => void;
@@ -240,6 +242,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       case 'spring pass':
         if (hasList) return false;
         acts.springPass();
+        return true;
+      case 'cut':
+        if (hasList) return false;
+        acts.cut();
         return true;
       case 'list keys':
         acts.listKeys();
