@@ -40,8 +40,9 @@ export function cellsOf(
 ): Cells {
   const features = new Map(sheet.features.map((feature) => [feature.id, feature]));
   const gauges = new Map<string, GaugeFacts>(sheet.gauges.map((gauge) => [gauge.id, gauge]));
-  const lastCuts = lastCutReadings(sheet.cuts);
   const seqOf = new Map(sheet.readings.map((reading) => [reading.id, reading.seq]));
+
+  const cuts = cutPlaces(sheet.cuts, seqOf);
 
   const byKey = new Map<string, Cell>();
   for (const reading of standing(sheet.readings, sheet.corrections)) {
@@ -49,13 +50,12 @@ export function cellsOf(
     if (feature === undefined) continue;
     const key = cellKey(reading.pieceId, reading.featureId);
     const cell = byKey.get(key) ?? emptyCell(reading.pieceId, feature);
-    const before = lastCuts.get(key);
-    const old = before !== undefined && reading.seq <= (seqOf.get(before) ?? 0);
+    const old = reading.seq <= (cuts.get(key)?.at(-1) ?? 0);
     (old ? cell.earlier : cell.readings).push(reading);
     byKey.set(key, cell);
   }
 
-  const history = gaugeHistory(sets(byKey.values()));
+  const history = gaugeHistory(sets(byKey.values(), cuts));
   for (const cell of byKey.values()) {
     cell.size = sizeOf(counted(cell.readings), gauges, history);
     const kind = features.get(cell.featureId)!.kind;
@@ -85,21 +85,34 @@ export function counted(readings: readonly Standing[]): Standing[] {
   return readings.filter((reading) => reading.state === 'counted');
 }
 
-function* sets(cells: Iterable<Cell>) {
+/** Sets of readings of the same metal: a cut between two of them parts them. */
+function* sets(cells: Iterable<Cell>, cuts: ReadonlyMap<string, readonly number[]>) {
   for (const cell of cells) {
     yield counted(cell.readings);
-    yield counted(cell.earlier);
+    let from = 0;
+    for (const to of cuts.get(cellKey(cell.pieceId, cell.featureId)) ?? []) {
+      const after = from;
+      yield counted(cell.earlier).filter(({ seq }) => seq > after && seq <= to);
+      from = to;
+    }
   }
 }
 
-/** By cell, the id of the last reading before its last cut. */
-function lastCutReadings(cuts: readonly Cut[]): Map<string, string> {
-  const last = new Map<string, Cut>();
-  for (const cut of cuts) {
+/**
+ * By cell, where in the book its cuts lie: the number of the last reading before each, rising. The last of
+ * them is that of the cut with the highest place.
+ */
+function cutPlaces(
+  cuts: readonly Cut[],
+  seqOf: ReadonlyMap<string, number>,
+): Map<string, number[]> {
+  const places = new Map<string, number[]>();
+  for (const cut of [...cuts].sort((a, b) => a.ordinal - b.ordinal)) {
     if (cut.struckAt !== null || cut.lastReadingId === null) continue;
     const key = cellKey(cut.pieceId, cut.featureId);
-    const known = last.get(key);
-    if (known === undefined || cut.ordinal > known.ordinal) last.set(key, cut);
+    const known = places.get(key) ?? [];
+    const seq = Math.max(known.at(-1) ?? 0, seqOf.get(cut.lastReadingId) ?? 0);
+    places.set(key, [...known, seq]);
   }
-  return new Map([...last].map(([key, cut]) => [key, cut.lastReadingId!]));
+  return places;
 }

@@ -21,7 +21,7 @@ export function CutLog({ cut, onDial, shown }: Props) {
   if (steps.length === 0 && onDial === null) return null;
   return (
     <section aria-label="Cuts">
-      <table className={styles.log}>
+      <table className={styles.cuts}>
         <caption className="unseen">Asked and got, on diameter</caption>
         <thead>
           <tr>

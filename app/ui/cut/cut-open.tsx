@@ -10,7 +10,6 @@ import { useTitle } from '../bench/use-title';
 import { useWakeLock } from '../bench/use-wake-lock';
 import { resolutionOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
-import { Kept } from '../job/kept';
 import { Button, LinkButton } from '../primitives/button';
 import { ChangedRow } from './changed-row';
 import { CutLog } from './cut-log';
@@ -25,6 +24,7 @@ import { SaidLine } from './said-line';
 import { SetUp } from './set-up';
 import { useCutKeys } from './use-cut-keys';
 import type { CutSaying } from './use-cut-said';
+import { useKeptTime } from './use-kept-time';
 import { useKeepCut, type CutTaken } from './use-keep-cut';
 import { usePutOn } from './use-put-on';
 import { WarmField } from './warm-field';
@@ -40,7 +40,8 @@ export function CutOpen({ cut, saying, personId }: Props) {
   const { slide, lapPm } = said;
   const { advice, aim, piece, part, feature, cell, resolutionPm } = cut;
   const { onDial, step } = usePutOn(cut, slide);
-  const [setting, setSetting] = useState(false);
+  const [open, setOpen] = useState<'slide' | 'warm' | null>(null);
+  const keptAt = useKeptTime(cut);
   const heading = useRef<HTMLHeadingElement>(null);
   useTitle(`Cut ${piece.mark}`);
   useWakeLock();
@@ -111,11 +112,19 @@ export function CutOpen({ cut, saying, personId }: Props) {
   const gauge = view.sheet.gauges.find(({ id }) => id === cut.gauge?.gaugeId)?.name ?? '';
   const poor = gaugeEnoughWords(
     cut.gauge,
-    { gauge, bandPm: aim.limits.upperPm - aim.limits.lowerPm, resolutionPm },
+    {
+      gauge,
+      mark: aim.now === null ? '' : piece.mark,
+      readings: aim.now?.count ?? 0,
+      expandedPm: (aim.now ?? aim.partner?.size)?.expandedPm ?? 0,
+      bandPm: aim.limits.upperPm - aim.limits.lowerPm,
+      resolutionPm,
+    },
     chosen,
   );
   const warm = warmWords(cut.warm, { material: part.material, resolutionPm }, chosen);
   const learned = learnedSaid(cut, slide, chosen);
+  const isOver = advice.kind === 'past' || advice.kind === 'made';
   const needsSlide = slide === null && advice.kind === 'no slide';
   return (
     <main className={styles.cut} data-past={advice.kind === 'past' || undefined}>
@@ -131,7 +140,7 @@ export function CutOpen({ cut, saying, personId }: Props) {
         <p className={styles.kept}>
           {head.count}
           <br />
-          kept <Kept />
+          {keptAt}
         </p>
       </header>
       <h1 ref={heading} className="unseen" tabIndex={-1}>
@@ -161,23 +170,25 @@ export function CutOpen({ cut, saying, personId }: Props) {
       </div>
       <div className={styles.log}>
         <CutLog cut={cut} onDial={onDial} shown={chosen} />
-        {learned.length === 0 ? null : (
+        {learned.length === 0 || isOver ? null : (
           <p className={styles.sentence}>
             <SaidLine said={learned} />
           </p>
         )}
-        {needsSlide || setting ? (
-          <SetUp
-            saying={saying}
-            shown={chosen}
-            isNew={needsSlide}
-            onDone={() => setSetting(false)}
-          />
+        {needsSlide || open === 'slide' ? (
+          <SetUp saying={saying} shown={chosen} isNew={needsSlide} onDone={() => setOpen(null)} />
         ) : (
           advice.kind !== 'past' && (
             <div className={styles.says}>
               <ChangedRow changed={said.changed} onSay={saying.sayChanged} />
-              <button type="button" className={styles.textButton} onClick={() => setSetting(true)}>
+              {open === 'warm' || said.temperatureMilliC !== null ? (
+                <WarmField milliC={said.temperatureMilliC} onSay={saying.sayWarm} />
+              ) : (
+                <button type="button" className={styles.textButton} onClick={() => setOpen('warm')}>
+                  The piece is warm
+                </button>
+              )}
+              <button type="button" className={styles.textButton} onClick={() => setOpen('slide')}>
                 The slide
               </button>
             </div>
@@ -185,43 +196,40 @@ export function CutOpen({ cut, saying, personId }: Props) {
         )}
       </div>
       <div className={styles.foot}>
-        {advice.kind === 'past' ? null : (
-          <WarmField milliC={said.temperatureMilliC} onSay={saying.sayWarm} />
-        )}
-        {poor === '' ? null : <p className={styles.decide}>{poor}</p>}
+        {poor === '' || isOver ? null : <p className={styles.decide}>{poor}</p>}
         <p className={cut.warm.kind === 'wait' ? styles.decide : styles.care}>
           {warm} {spindleWords}
         </p>
         {trouble === null ? null : <p role="alert">{trouble}</p>}
-        <div className={styles.buttons}>
-          {main === null ? (
-            <Button
-              bench
-              {...(advice.kind === 'past' || needsSlide ? {} : { kind: 'main' as const })}
-              onClick={toBench}
-            >
-              {measured && !needsSlide ? 'To the bench' : `Measure ${piece.mark}`}
-            </Button>
-          ) : (
-            <Button bench kind="main" onClick={main}>
-              {takeLap !== null
-                ? 'Lapped, measure'
-                : springFirst
-                  ? 'Spring pass taken, measure'
-                  : 'Cut taken, measure'}
-            </Button>
-          )}
-          {main !== null && takeSpring !== null && !springFirst && (
-            <Button bench onClick={takeSpring}>
-              Spring pass instead
-            </Button>
-          )}
-          {advice.kind === 'made' && aim.partner !== null && (
-            <LinkButton bench href={`/jobs/${view.sheet.job.id}/fits`}>
-              To the fits
-            </LinkButton>
-          )}
-        </div>
+      </div>
+      <div className={styles.buttons}>
+        {main === null ? (
+          <Button
+            bench
+            {...(advice.kind === 'past' || needsSlide ? {} : { kind: 'main' as const })}
+            onClick={toBench}
+          >
+            {measured && !needsSlide ? 'To the bench' : `Measure ${piece.mark}`}
+          </Button>
+        ) : (
+          <Button bench kind="main" onClick={main}>
+            {takeLap !== null
+              ? 'Lapped, measure'
+              : springFirst
+                ? 'Spring pass taken, measure'
+                : 'Cut taken, measure'}
+          </Button>
+        )}
+        {main !== null && takeSpring !== null && !springFirst && (
+          <Button bench onClick={takeSpring}>
+            Spring pass instead
+          </Button>
+        )}
+        {advice.kind === 'made' && aim.partner !== null && (
+          <LinkButton bench href={`/jobs/${view.sheet.job.id}/fits`}>
+            To the fits
+          </LinkButton>
+        )}
       </div>
     </main>
   );

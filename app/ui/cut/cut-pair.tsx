@@ -17,19 +17,24 @@ const onDiameter = new Set(['outside', 'bore']);
 
 /** The two figures of the Cut screen: what is left, and what to put on the dial for the next cut. */
 export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
-  const { leftPm, resolutionPm, aim, turnToPm, feature } = cut;
+  const { leftPm, resolutionPm, aim, turnToPm, advice } = cut;
+  const past = advice.kind === 'past';
   const canStep = slide !== null && (cut.advice.kind === 'cut' || cut.advice.kind === 'spring');
   return (
     <div className={styles.pair}>
       <section className={styles.left} aria-label="Left">
-        <h2>{onDiameter.has(feature.kind) ? 'Left on diameter' : 'Left to take off'}</h2>
-        <p className={styles.big}>
-          {leftPm === null ? '?' : shownLength(Math.max(0, leftPm), resolutionPm, shown)}
+        <h2>{leftTitle(cut)}</h2>
+        <p className={styles.big} data-past={past || undefined}>
+          {leftPm === null
+            ? '?'
+            : shownLength(past ? advice.byPm : Math.max(0, leftPm), resolutionPm, shown)}
         </p>
         <p className={styles.under}>
           {aim.now === null
             ? `to ${shownLength(turnToPm, resolutionPm, shown)}`
-            : fromToWords(aim.now.valuePm, turnToPm, { side: aim.side, resolutionPm }, shown)}
+            : past || leftPm! <= 0
+              ? shownLength(aim.now.valuePm, resolutionPm, shown)
+              : fromToWords(aim.now.valuePm, turnToPm, { side: aim.side, resolutionPm }, shown)}
         </p>
       </section>
       <section className={styles.put} aria-label="Put on the dial">
@@ -60,4 +65,9 @@ export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
       </section>
     </div>
   );
+}
+
+function leftTitle({ advice, feature }: CutView): string {
+  if (advice.kind === 'past') return 'Past its limit by';
+  return onDiameter.has(feature.kind) ? 'Left on diameter' : 'Left to take off';
 }

@@ -1,6 +1,5 @@
 'use client';
 
-import { useMemo } from 'react';
 import { cutView } from '@/lib/rules/cuts/cut-view';
 import { fateWords } from '@/lib/text/cut-past-words';
 import { useAltSheets } from '../bench/use-alt-sheets';
@@ -42,10 +41,7 @@ function CutHere({ pieceId, featureId }: { pieceId: string; featureId: string })
   const saying = useCutSaid(view, { pieceId, featureId });
   const piece = view.sheet.pieces.find(({ id }) => id === pieceId)!;
   const fate = piece.fate ?? null;
-  const cut = useMemo(
-    () => (fate === null ? cutView(view, { pieceId, featureId }, saying.said) : null),
-    [view, pieceId, featureId, saying.said, fate],
-  );
+  const cut = fate === null ? cutView(view, { pieceId, featureId }, saying.said) : null;
   if (cut !== null) return <CutOpen cut={cut} saying={saying} personId={person.id} />;
   const cell = view.cell(pieceId, featureId);
   return (

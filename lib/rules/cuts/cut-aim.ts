@@ -30,7 +30,7 @@ export type CutAim = {
 
 /**
  * What a feature of a piece is cut to: the partner it is promised or tied to, else the partner its last cut
- * was made for, else the middle of the drawing's own limits. Null where metal cannot come off it, or where
+ * was made for or that of its own number, else the middle of the drawing's own limits. Null where metal cannot come off it, or where
  * neither a partner nor two limits say where to stop.
  */
 export function cutAim(
@@ -70,7 +70,19 @@ function partnerOf(
   const here = mate !== undefined && mate.fitId === fit.fit.id ? mate : null;
   if (here !== null && (here.state === 'final' || here.state === 'locked')) return here.pieceId;
   const last = lastCut(view.sheet.cuts, pieceId, featureId);
-  return last?.partnerPieceId ?? (here?.state === 'to make' ? null : (here?.pieceId ?? null));
+  if ((last?.partnerPieceId ?? null) !== null) return last!.partnerPieceId!;
+  if (here !== null) return here.state === 'to make' ? null : here.pieceId;
+  return fit.withoutPartner.includes(pieceId) ? ofItsNumber(fit, pieceId, isExternal) : null;
+}
+
+/** The free, measured partner of the same number: what a piece without one was most likely made to. */
+function ofItsNumber(fit: FitView, pieceId: string, isExternal: boolean): string | null {
+  const [own, others] = isExternal
+    ? [fit.externals, fit.internals]
+    : [fit.internals, fit.externals];
+  const ordinal = own.find(({ piece }) => piece.id === pieceId)?.piece.ordinal;
+  const same = others.find(({ piece, size }) => piece.ordinal === ordinal && size !== null);
+  return same !== undefined && fit.withoutPartner.includes(same.piece.id) ? same.piece.id : null;
 }
 
 /** The last cut of a feature on a piece that was not struck out. */
