@@ -17,6 +17,8 @@ type Props = {
 };
 
 const high = 62;
+/** Narrower than this, the box is not on the screen. */
+const leastPx = 120;
 
 /** A strip of the handwheel: where it stands, and where it is turned to. */
 export function DialRule({ divisionPm, divisions, dialAtPm, shown }: Props) {
@@ -38,58 +40,60 @@ export function DialRule({ divisionPm, divisions, dialAtPm, shown }: Props) {
   );
   return (
     <div ref={box} className={styles.box}>
-      <svg
-        className={styles.rule}
-        width={width}
-        height={94}
-        viewBox={`0 0 ${width} 94`}
-        role="img"
-        aria-label={words.whole}
-      >
-        <rect className={styles.wheel} x={0.75} y={1} width={width - 1.5} height={high - 14} />
-        <rect
-          className={styles.wash}
-          x={Math.min(standsX, turnX)}
-          y={1}
-          width={Math.abs(turnX - standsX)}
-          height={high - 14}
-        />
-        {ticks.map(({ x, kind, label }) => (
-          <g key={x}>
-            <line
-              className={kind === 'minor' ? styles.minor : styles.major}
-              x1={x}
-              x2={x}
-              y1={high - 13}
-              y2={high - { minor: 24, medium: 30, major: 36 }[kind]}
-            />
-            {label === null ? null : (
-              <text className={styles.figure} x={x} y={18} textAnchor="middle">
-                {label}
-              </text>
-            )}
-          </g>
-        ))}
-        <path className={styles.index} d={`M ${standsX} ${high - 13} v 12 m -6 0 h 12`} />
-        <line className={styles.turn} x1={turnX} x2={turnX} y1={-4} y2={high} />
-        <text
-          className={styles.stands}
-          x={standsX}
-          y={82}
-          textAnchor="end"
-          dx={divisions === 0 ? -8 : 24}
+      {width < leastPx ? null : (
+        <svg
+          className={styles.rule}
+          width={width}
+          height={94}
+          viewBox={`0 0 ${width} 94`}
+          role="img"
+          aria-label={words.whole}
         >
-          {words.stands}
-        </text>
-        <text
-          className={styles.to}
-          x={turnX}
-          y={82}
-          dx={standsX + 32 > turnX ? 8 + Math.max(0, standsX + 32 - turnX) : 8}
-        >
-          {words.turn}
-        </text>
-      </svg>
+          <rect className={styles.wheel} x={0.75} y={1} width={width - 1.5} height={high - 14} />
+          <rect
+            className={styles.wash}
+            x={Math.min(standsX, turnX)}
+            y={1}
+            width={Math.abs(turnX - standsX)}
+            height={high - 14}
+          />
+          {ticks.map(({ x, kind, label }) => (
+            <g key={x}>
+              <line
+                className={kind === 'minor' ? styles.minor : styles.major}
+                x1={x}
+                x2={x}
+                y1={high - 13}
+                y2={high - { minor: 24, medium: 30, major: 36 }[kind]}
+              />
+              {label === null ? null : (
+                <text className={styles.figure} x={x} y={18} textAnchor="middle">
+                  {label}
+                </text>
+              )}
+            </g>
+          ))}
+          <path className={styles.index} d={`M ${standsX} ${high - 13} v 12 m -6 0 h 12`} />
+          <line className={styles.turn} x1={turnX} x2={turnX} y1={-4} y2={high} />
+          <text
+            className={styles.stands}
+            x={standsX}
+            y={82}
+            textAnchor="end"
+            dx={divisions === 0 ? -8 : 24}
+          >
+            {words.stands}
+          </text>
+          <text
+            className={styles.to}
+            x={turnX}
+            y={82}
+            dx={standsX + 32 > turnX ? 8 + Math.max(0, standsX + 32 - turnX) : 8}
+          >
+            {words.turn}
+          </text>
+        </svg>
+      )}
     </div>
   );
 }

@@ -46,8 +46,9 @@ export function FitsSheet() {
       </SheetFrame>
     );
   }
-  const started = fit.toMake.find((target) => target.nowPm !== null);
-  const target = fit.toMake.find((one) => one.pieceId === asked) ?? started ?? fit.toMake[0];
+  const toMake = [...fit.toMake, ...fit.toBore];
+  const started = toMake.find((target) => target.nowPm !== null);
+  const target = toMake.find((one) => one.pieceId === asked) ?? started ?? toMake[0];
   const made = fit.pairs.filter((pair) => pair.state !== 'locked').length;
   const rules = fitRulesOf(view, fit, chosen);
   return (
