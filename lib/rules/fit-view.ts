@@ -49,6 +49,8 @@ export type FitView = {
   toMake: Target[];
   /** Internal pieces still to make to an external one that is made already. */
   toBore: Target[];
+  /** Pieces a person has locked to a partner before both were made. */
+  lockedToMake: ReadonlySet<string>;
   /** Pairs a person has left out, by `cellKey` of internal and external piece. */
   leftOut: ReadonlySet<string>;
   /** Measured pieces that suit no free partner. */
@@ -141,6 +143,9 @@ export function fitView(
     pairs: all,
     toMake,
     toBore,
+    lockedToMake: new Set(
+      [...open.toMake, ...open.toBore].flatMap((p) => [p.internalPieceId, p.externalPieceId]),
+    ),
     leftOut,
     withoutPartner,
   };

@@ -1,13 +1,14 @@
 'use client';
 
 import { cutView } from '@/lib/rules/cuts/cut-view';
+import type { JobView } from '@/lib/rules/job-view';
 import { fateWords } from '@/lib/text/cut-past-words';
 import { useAltSheets } from '../bench/use-alt-sheets';
 import { usePerson } from '../bench/use-person';
 import { useJob } from '../job/job-provider';
 import { Button, LinkButton } from '../primitives/button';
 import { CutOpen } from './cut-open';
-import { useCutSwitch } from './cut-switch';
+import { useCutSwitch, type CellAt } from './cut-switch';
 import styles from './cut.module.css';
 import { FateActs } from './fate-acts';
 import { useCutSaid } from './use-cut-said';
@@ -44,6 +45,23 @@ function CutHere({ pieceId, featureId }: { pieceId: string; featureId: string })
   const cut = fate === null ? cutView(view, { pieceId, featureId }, saying.said) : null;
   if (cut !== null) return <CutOpen cut={cut} saying={saying} personId={person.id} />;
   const cell = view.cell(pieceId, featureId);
+  const made = toMakeTo(view, pieceId);
+  if (made !== null && fate === null) {
+    return (
+      <main className={styles.nothing}>
+        <h1>{piece.mark}</h1>
+        <p>
+          {made.mark} is made to {piece.mark} now.
+        </p>
+        <Button kind="main" bench onClick={() => ways?.toBench(made)}>
+          Measure {made.mark}
+        </Button>
+        <Button bench onClick={() => ways?.toBench({ pieceId, featureId })}>
+          Back to {piece.mark}
+        </Button>
+      </main>
+    );
+  }
   return (
     <main className={styles.nothing}>
       <h1>{piece.mark}</h1>
@@ -61,4 +79,20 @@ function CutHere({ pieceId, featureId }: { pieceId: string; featureId: string })
       <Button onClick={() => ways?.toBench({ pieceId, featureId })}>To the bench</Button>
     </main>
   );
+}
+
+/** The piece that is made to this one. */
+function toMakeTo(view: JobView, partnerId: string): (CellAt & { mark: string }) | null {
+  for (const { toMake, toBore, externalFeature, internalFeature } of view.fits) {
+    const target = [...toMake, ...toBore].find((one) => one.partnerId === partnerId);
+    if (target === undefined) continue;
+    const { pieceId, make } = target;
+    const mark = view.sheet.pieces.find(({ id }) => id === pieceId)?.mark ?? '';
+    return {
+      pieceId,
+      mark,
+      featureId: (make === 'external' ? externalFeature : internalFeature).id,
+    };
+  }
+  return null;
 }

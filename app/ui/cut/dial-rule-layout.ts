@@ -1,6 +1,7 @@
 /** A strip of the handwheel, drawn from where it stands to where it is turned to. Lengths in px. */
 export type DialRuleLayout = {
-  ticks: { x: number; kind: 'minor' | 'medium' | 'major'; label: string | null }[];
+  /** A figure stands over its tick, or as near as it fits into the picture. */
+  ticks: { x: number; kind: 'minor' | 'medium' | 'major'; label: string | null; labelX: number }[];
   standsX: number;
   turnX: number;
 };
@@ -35,15 +36,16 @@ export function dialRuleLayout({ width, standsAt, turnTo, label }: Facts): DialR
   const first = Math.ceil(middle - width / 2 / pitch);
   const last = Math.floor(middle + width / 2 / pitch);
   const stride = pitch >= 6 ? 1 : pitch >= 1.6 ? 5 : 10 ** Math.ceil(Math.log10(8 / pitch));
-  const every = [10, 20, 50, 100, 200, 500, 1000].find((step) => step * pitch >= labelPx) ?? 1000;
+  const every =
+    [5, 10, 20, 50, 100, 200, 500, 1000].find((step) => step * pitch >= labelPx) ?? 1000;
   const ticks: DialRuleLayout['ticks'] = [];
   for (let division = Math.ceil(first / stride) * stride; division <= last; division += stride) {
     const x = xOf(division);
     if (x < 1 || x > width - 1) continue;
     const isMajor = division % (10 * (stride > 5 ? stride : 1)) === 0;
     const kind = isMajor ? 'major' : division % 5 === 0 ? 'medium' : 'minor';
-    const fits = x > labelPx / 2 && x < width - labelPx / 2;
-    ticks.push({ x, kind, label: division % every === 0 && fits ? label(division) : null });
+    const labelX = Math.min(Math.max(x, labelPx / 2 - 4), width - labelPx / 2 + 4);
+    ticks.push({ x, kind, label: division % every === 0 ? label(division) : null, labelX });
   }
   return { ticks, standsX: xOf(standsAt), turnX: xOf(turnTo) };
 }

@@ -57,7 +57,7 @@ export function DialRule({ divisionPm, divisions, dialAtPm, shown }: Props) {
             width={Math.abs(turnX - standsX)}
             height={high - 14}
           />
-          {ticks.map(({ x, kind, label }) => (
+          {ticks.map(({ x, kind, label, labelX }) => (
             <g key={x}>
               <line
                 className={kind === 'minor' ? styles.minor : styles.major}
@@ -67,7 +67,7 @@ export function DialRule({ divisionPm, divisions, dialAtPm, shown }: Props) {
                 y2={high - { minor: 24, medium: 30, major: 36 }[kind]}
               />
               {label === null ? null : (
-                <text className={styles.figure} x={x} y={18} textAnchor="middle">
+                <text className={styles.figure} x={labelX} y={18} textAnchor="middle">
                   {label}
                 </text>
               )}

@@ -30,8 +30,8 @@ export type CutAim = {
 
 /**
  * What a feature of a piece is cut to: the partner it is promised or tied to, else the partner its last cut
- * was made for or that of its own number, else the middle of the drawing's own limits. Null where metal cannot come off it, or where
- * neither a partner nor two limits say where to stop.
+ * was made for or that of its own number, else the middle of the drawing's own limits. Null where metal cannot come off it, where another piece
+ * is now made to it, or where neither a partner nor two limits say where to stop.
  */
 export function cutAim(
   view: Pick<JobView, 'sheet' | 'fits' | 'mates' | 'cells' | 'cell'>,
@@ -47,6 +47,9 @@ export function cutAim(
     if (!isExternal && fit.internalFeature.id !== featureId) continue;
     const own = isExternal ? fit.externals : fit.internals;
     const others = isExternal ? fit.internals : fit.externals;
+    // What its partner is now made to is made itself.
+    const waiting = isExternal ? fit.toBore : fit.toMake;
+    if (waiting.some((target) => target.partnerId === pieceId)) return null;
     const partnerId = partnerOf(view, fit, pieceId, featureId, isExternal);
     const partner = others.find(({ piece }) => piece.id === partnerId);
     const made = own.find(({ piece }) => piece.id === pieceId) ?? outside(view, fit, cell);

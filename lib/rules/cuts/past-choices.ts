@@ -59,11 +59,10 @@ export function pastChoices(aim: CutAim, pieceId: string): PastChoices {
 
 /** Pieces that a person has tied to another one, or that the pairing has tied to another that is made. */
 function heldBy(fit: FitView, pieceId: string): Set<string> {
-  return new Set(
-    fit.pairs
-      .filter((pair) => pair.internalPieceId !== pieceId && pair.externalPieceId !== pieceId)
-      .flatMap((pair) => [pair.internalPieceId, pair.externalPieceId]),
-  );
+  const paired = fit.pairs
+    .filter((pair) => pair.internalPieceId !== pieceId && pair.externalPieceId !== pieceId)
+    .flatMap((pair) => [pair.internalPieceId, pair.externalPieceId]);
+  return new Set([...paired, ...fit.lockedToMake]);
 }
 
 function offAim({ clearancePm }: Clearance, { fit }: FitView): number {

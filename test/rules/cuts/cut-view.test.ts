@@ -250,6 +250,27 @@ describe('what can become of a piece past its stop', () => {
     expect(cut.choices!.make).toMatchObject({ make: 'internal', targetPm: 18 * mm });
   });
 
+  it('is settled once a bore is to be made to it', () => {
+    const { view, cut } = past([[10, 10, 10]], [{ state: 'locked', bore: 1, shaft: 0 }]);
+    expect(cut).toBeNull();
+    const target = view.fits[0]!.toBore[0]!;
+    expect([markOf(view, target.pieceId), markOf(view, target.partnerId)]).toEqual(['L2', 'P1']);
+  });
+
+  it('is never a bore that waits for another shaft', () => {
+    const view = smallJob({
+      bores: [[10, 10, 10]],
+      shafts: [
+        [-10, -10, -10],
+        [0, 0, 0],
+      ],
+      pairs: [{ state: 'locked', bore: 1, shaft: 1 }],
+    });
+    const cut = cutView(view, at(view, 'P1', '4'), said)!;
+    expect(cut.advice.kind).toBe('past');
+    expect(markOf(view, cut.choices!.make!.pieceId)).toBe('L3');
+  });
+
   it('says what a sleeve has to put back', () => {
     expect(past([[10, 10, 10]]).cut.choices!.sleevePm).toBe(10 * um);
   });
