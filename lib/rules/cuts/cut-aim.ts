@@ -78,14 +78,18 @@ function partnerOf(
   return fit.withoutPartner.includes(pieceId) ? ofItsNumber(fit, pieceId, isExternal) : null;
 }
 
-/** The free, measured partner of the same number: what a piece without one was most likely made to. */
+/** The measured partner of the same number, if no other made piece has it: what a piece without one was most likely made to. */
 function ofItsNumber(fit: FitView, pieceId: string, isExternal: boolean): string | null {
   const [own, others] = isExternal
     ? [fit.externals, fit.internals]
     : [fit.internals, fit.externals];
   const ordinal = own.find(({ piece }) => piece.id === pieceId)?.piece.ordinal;
   const same = others.find(({ piece, size }) => piece.ordinal === ordinal && size !== null);
-  return same !== undefined && fit.withoutPartner.includes(same.piece.id) ? same.piece.id : null;
+  if (same === undefined || fit.lockedToMake.has(same.piece.id)) return null;
+  const isPaired = fit.pairs.some(
+    (pair) => pair.internalPieceId === same.piece.id || pair.externalPieceId === same.piece.id,
+  );
+  return isPaired ? null : same.piece.id;
 }
 
 /** The last cut of a feature on a piece that was not struck out. */
