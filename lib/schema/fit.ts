@@ -5,6 +5,10 @@ import { SlopeNmPerMm } from './fit-rule';
 /** A temperature in thousandths of a degree C, as readings keep theirs. */
 const MilliC = z.int().min(-100_000).max(1_000_000);
 
+/** What the best pairing is: the furthest from the aim nearest, the least sum of distances, or the surest. */
+export const PairingPurpose = z.enum(['worst best', 'closest', 'most likely']);
+export type PairingPurpose = z.infer<typeof PairingPurpose>;
+
 /** What an internal and an external feature must be to each other. Interference is a negative clearance. */
 export const fit = thing({
   fixed: { jobId: Id, internalFeatureId: Id, externalFeatureId: Id },
@@ -29,10 +33,46 @@ export const fit = thing({
     soakedHighMilliC: MilliC.nullish().describe('Hottest that both pieces are together'),
     badInternalMilliC: MilliC.nullish().describe('The outer piece at the bad moment'),
     badExternalMilliC: MilliC.nullish().describe('The inner piece at the bad moment'),
+    purpose: PairingPurpose.nullish().describe(
+      'What the best pairing is; null: the worst pair best',
+    ),
+    leftOutPieceIds: z.array(Id).max(2000).optional().describe('Pieces that take no part in it'),
   },
   made: {},
 });
 export type Fit = z.infer<typeof fit.Row>;
+
+// Names in these two stand by length and letter, as PostgreSQL keeps them: so both engines say a row alike.
+
+/** What the size of one piece stood on when a person looked at the pair. */
+export const PairSide = z.strictObject({
+  sizePm: LengthPm,
+  gaugeId: Id,
+  readings: z
+    .array(z.strictObject({ at: z.string().max(60), id: Id, valuePm: LengthPm }))
+    .max(500)
+    .describe('The readings that told it, and at which station and direction'),
+  expandedPm: LengthPm.min(0),
+  gaugeStruck: z.boolean(),
+  resolutionPm: PositivePm.describe('Of the gauge, as it then stood'),
+  gaugeUncertaintyPm: LengthPm.nullable().describe('As then stated of the gauge; null: not known'),
+});
+export type PairSide = z.infer<typeof PairSide>;
+
+/** A person made a pair final, or looked at it again and let it stand; with all that it stood on. */
+export const PairLook = z.strictObject({
+  at: Instant,
+  act: z.enum(['made final', 'let stand']),
+  maxPm: LengthPm,
+  minPm: LengthPm,
+  governs: z.enum(['extreme', 'mean']),
+  external: PairSide.nullable(),
+  internal: PairSide.nullable(),
+  personId: Id.nullable(),
+  clearancePm: LengthPm.nullable(),
+  uncertaintyPm: LengthPm.min(0).nullable(),
+});
+export type PairLook = z.infer<typeof PairLook>;
 
 /** Two pieces that belong together, or are kept apart, by a person's decision. */
 export const pair = thing({
@@ -44,6 +84,12 @@ export const pair = thing({
     uncertaintyPm: LengthPm.min(0).nullable().describe('Expanded, when it was made final'),
     decidedAt: Instant.nullable(),
     personId: Id.nullable(),
+    reason: z.string().trim().max(200).nullish().describe('Why it was undone'),
+    looks: z
+      .array(PairLook)
+      .max(200)
+      .optional()
+      .describe('Each time a person made it final or let it stand, in order; none for an old one'),
   },
   made: {},
 });
