@@ -38,9 +38,11 @@ export function boreTargets(
     if (internal !== undefined && external !== undefined) give(internal, external);
   }
   for (const external of externals) {
-    if (external.size === null || external.stillToCut || given.has(external.piece.id)) continue;
+    if (external.size === null || external.stillToCut || external.leftOut) continue;
+    if (given.has(external.piece.id)) continue;
     const same = internals.find(({ piece }) => piece.ordinal === external.piece.ordinal);
-    if (same === undefined || given.has(same.piece.id) || !hasMetal(same, external, fit)) continue;
+    if (same === undefined || same.leftOut || given.has(same.piece.id)) continue;
+    if (!hasMetal(same, external, fit)) continue;
     if (!leftOut.has(cellKey(same.piece.id, external.piece.id))) give(same, external);
   }
   return made.sort((a, b) => ordinalOf(byId, a) - ordinalOf(byId, b));

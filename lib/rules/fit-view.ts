@@ -1,11 +1,14 @@
 import { pairClearance } from '@/lib/maths/fit/pair-clearance';
 import type { Fit, Pair } from '@/lib/schema/fit';
 import type { Feature } from '@/lib/schema/feature';
+import type { Gauge } from '@/lib/schema/gauge';
 import type { Piece } from '@/lib/schema/part';
 import { boreTargets } from './bore-targets';
 import { cellKey, type Cells } from './cells';
 import { choosePairs } from './choose-pairs';
 import { governingSize, type GoverningSize } from './governing-size';
+import { pairFlag, type PairFlag } from './pair-flag';
+import { pairNow } from './pair-now';
 import { targetFor, type Target } from './target';
 import { guardFactor, verdictOf, type Verdict } from './verdict';
 
@@ -18,6 +21,8 @@ export type FitPiece = {
   stillToCut: boolean;
   /** By the drawing's own limits there is metal to come off. */
   toDrawing: boolean;
+  /** A person has left it out: it is measured and made, but nothing is paired with it. */
+  leftOut: boolean;
 };
 
 /** The clearance of one internal with one external piece, pm; negative is interference. */
@@ -35,6 +40,8 @@ export type ChosenPair = Clearance & {
   pair: Pair | null;
   /** A final pair whose clearance has since moved away from what was recorded. */
   changedSince: boolean;
+  /** What has changed since a person last looked at a final pair; null while nothing has. */
+  flag: PairFlag | null;
 };
 
 export type FitView = {
@@ -51,16 +58,18 @@ export type FitView = {
   toBore: Target[];
   /** Pieces a person has locked to a partner before both were made. */
   lockedToMake: ReadonlySet<string>;
-  /** Pairs a person has left out, by `cellKey` of internal and external piece. */
+  /** Pairs a person keeps apart, by `cellKey` of internal and external piece. */
   leftOut: ReadonlySet<string>;
   /** Measured pieces that suit no free partner. */
   withoutPartner: string[];
 };
 
 /**
- * One fit of a job as it stands: sizes, the pairing whose worst pair is best, and what is still to make.
+ * One fit of a job as it stands: sizes, the pairing that is best for the fit's purpose, and what is still to
+ * make.
  *
- * Pairs a person has made final or locked stand; pairs left out are never chosen. An external piece
+ * Pairs a person has made final or locked stand, a final one though a piece of it was struck out; pairs and
+ * pieces left out are never chosen. An external piece
  * that is larger (an internal that is smaller) than any free partner allows is still to cut. Partners
  * for pieces to make are the free measured ones: the one of the same number first, then in order. A pair
  * locked before both its pieces are made says what the second is made to. Scrapped pieces, and those that
@@ -72,27 +81,34 @@ export function fitView(
   pieces: readonly Piece[],
   pairs: readonly Pair[],
   cells: Cells,
+  gauges: readonly Gauge[],
 ): FitView | null {
   const internalFeature = features.get(fit.internalFeatureId);
   const externalFeature = features.get(fit.externalFeatureId);
   if (internalFeature === undefined || externalFeature === undefined) return null;
 
+  const out = new Set(fit.leftOutPieceIds);
   const side = (feature: Feature, which: 'internal' | 'external'): FitPiece[] =>
     pieces
-      .filter((piece) => piece.partId === feature.partId && takesPart(piece))
+      .filter((piece) => piece.partId === feature.partId)
       .sort((a, b) => a.ordinal - b.ordinal)
       .map((piece) => {
         const cell = cells.byKey.get(cellKey(piece.id, feature.id));
         const size = governingSize(cell, which, fit.governs, cells.gauges, cells.history);
         const toDrawing = cell?.verdict?.state === 'to cut';
-        return { piece, size, stillToCut: false, toDrawing };
+        return { piece, size, stillToCut: false, toDrawing, leftOut: out.has(piece.id) };
       });
-  const internals = side(internalFeature, 'internal');
-  const externals = side(externalFeature, 'external');
+  const [everyInternal, everyExternal] = [
+    side(internalFeature, 'internal'),
+    side(externalFeature, 'external'),
+  ];
+  const standing = ({ piece }: FitPiece) => takesPart(piece);
+  const internals = everyInternal.filter(standing);
+  const externals = everyExternal.filter(standing);
 
   const ours = pairs.filter((pair) => pair.fitId === fit.id && pair.struckAt === null);
   const open = openPairs(ours, internals, externals, fit);
-  const decided = decidedPairs(ours, internals, externals, fit).filter(
+  const decided = decidedPairs(ours, everyInternal, everyExternal, fit, cells, gauges).filter(
     ({ pair }) => !open.toMake.includes(pair!) && !open.toBore.includes(pair!),
   );
   const taken = new Set(
@@ -104,25 +120,26 @@ export function fitView(
   markStillToCut(internals, externals, taken, fit);
   const free = (list: FitPiece[]) =>
     list.filter(
-      ({ piece, size, stillToCut }) => size !== null && !stillToCut && !taken.has(piece.id),
+      ({ piece, size, stillToCut, leftOut }) =>
+        size !== null && !stillToCut && !leftOut && !taken.has(piece.id),
     );
 
-  const leftOut = new Set(
+  const apart = new Set(
     ours
       .filter((pair) => pair.state === 'left out')
       .map((pair) => cellKey(pair.internalPieceId, pair.externalPieceId)),
   );
-  const chosen = choosePairs(free(internals), free(externals), fit, leftOut);
+  const chosen = choosePairs(free(internals), free(externals), fit, apart);
   for (const pair of chosen) taken.add(pair.internalPieceId).add(pair.externalPieceId);
 
-  const order = new Map(internals.map(({ piece }, index) => [piece.id, index]));
+  const order = new Map(everyInternal.map(({ piece }, index) => [piece.id, index]));
   const all = [...decided, ...chosen].sort(
     (a, b) => order.get(a.internalPieceId)! - order.get(b.internalPieceId)!,
   );
   const toMake = targets(internals, externals, taken, fit, open.toMake);
   const promised = new Set(toMake.flatMap((t) => [t.pieceId, t.partnerId]));
   const toBore = boreTargets(
-    { internals, externals, taken: new Set([...taken, ...promised]), leftOut },
+    { internals, externals, taken: new Set([...taken, ...promised]), leftOut: apart },
     open.toBore,
     fit,
   );
@@ -146,7 +163,7 @@ export function fitView(
     lockedToMake: new Set(
       [...open.toMake, ...open.toBore].flatMap((p) => [p.internalPieceId, p.externalPieceId]),
     ),
-    leftOut,
+    leftOut: apart,
     withoutPartner,
   };
 }
@@ -176,8 +193,8 @@ function takesPart({ struckAt, fate }: Piece): boolean {
 }
 
 /** A bore that is measured and, by its own drawing, has no metal left in it: shafts can be made to it. */
-function isPartner({ size, toDrawing }: FitPiece): boolean {
-  return size !== null && !toDrawing;
+function isPartner({ size, toDrawing, leftOut }: FitPiece): boolean {
+  return size !== null && !toDrawing && !leftOut;
 }
 
 /**
@@ -214,7 +231,10 @@ function decidedPairs(
   internals: readonly FitPiece[],
   externals: readonly FitPiece[],
   fit: Fit,
+  cells: Cells,
+  gauges: readonly Gauge[],
 ): ChosenPair[] {
+  const nowOf = pairNow(fit, cells, gauges);
   const byId = new Map([...internals, ...externals].map((entry) => [entry.piece.id, entry]));
   return ours.flatMap((pair): ChosenPair[] => {
     if (pair.state !== 'final' && pair.state !== 'locked') return [];
@@ -222,7 +242,8 @@ function decidedPairs(
     const external = byId.get(pair.externalPieceId);
     if (internal === undefined || external === undefined) return [];
     const now = clearanceOf(internal, external, fit);
-    if (now === null && pair.state === 'locked') return [];
+    const struck = !takesPart(internal.piece) || !takesPart(external.piece);
+    if (pair.state === 'locked' && (now === null || struck)) return [];
     const recordedPm = pair.clearancePm ?? 0;
     const clearance: Clearance = now ?? {
       internalPieceId: internal.piece.id,
@@ -231,8 +252,9 @@ function decidedPairs(
       standardPm: (pair.uncertaintyPm ?? 0) / 2,
       verdict: { state: 'unsure', side: null, beyondPm: 0, limitPm: null },
     };
-    const changedSince = pair.state === 'final' && (now === null || now.clearancePm !== recordedPm);
-    return [{ ...clearance, state: pair.state, pair, changedSince }];
+    const flag =
+      pair.state === 'final' ? pairFlag(pair, fit, nowOf(now, internal, external)) : null;
+    return [{ ...clearance, state: pair.state, pair, changedSince: flag !== null, flag }];
   });
 }
 
@@ -246,7 +268,7 @@ function markStillToCut(
   if (bores.length === 0) return;
   const largestBore = Math.max(...bores.map((bore) => bore.size!.valuePm));
   for (const external of externals) {
-    if (external.size === null || taken.has(external.piece.id)) continue;
+    if (external.size === null || external.leftOut || taken.has(external.piece.id)) continue;
     const clearancePm = largestBore - external.size.valuePm;
     external.stillToCut = clearancePm < fit.minPm - guardFactor * external.size.standardPm;
   }
@@ -264,10 +286,9 @@ function targets(
     partner: internals.find(({ piece }) => piece.id === pair.internalPieceId)!,
   }));
   for (const { external } of decided) external.stillToCut = external.size !== null;
-  const partners = internals.filter((bore) => isPartner(bore) && !taken.has(bore.piece.id));
-  const waiting = externals.filter(
-    ({ piece, size, stillToCut }) => (size === null || stillToCut) && !taken.has(piece.id),
-  );
+  const isFree = ({ piece, leftOut }: FitPiece) => !leftOut && !taken.has(piece.id);
+  const partners = internals.filter((bore) => isPartner(bore) && isFree(bore));
+  const waiting = externals.filter((one) => (one.size === null || one.stillToCut) && isFree(one));
   const free = new Map(partners.map((partner) => [partner.piece.ordinal, partner]));
   const same = waiting.flatMap((external) => {
     const partner = free.get(external.piece.ordinal);

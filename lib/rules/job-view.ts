@@ -47,7 +47,7 @@ export function jobView(sheet: JobSheet): JobView {
   const features = new Map(live(sheet.features).map((feature) => [feature.id, feature]));
   const parts = partViews(sheet);
   const fits = live(sheet.fits).flatMap(
-    (fit) => fitView(fit, features, sheet.pieces, sheet.pairs, cells) ?? [],
+    (fit) => fitView(fit, features, sheet.pieces, sheet.pairs, cells, sheet.gauges) ?? [],
   );
   const { mates, matesByFeature } = matesOf(fits);
   for (const fit of fits) takeLimitsFromPartners(fit, matesByFeature, cells);
