@@ -32,6 +32,8 @@ export type Clearance = {
   clearancePm: number;
   standardPm: number;
   verdict: Verdict;
+  /** Probability that the true clearance is inside the fit; null where there is no size to say it by. */
+  chance: number | null;
 };
 
 export type ChosenPair = Clearance & {
@@ -171,7 +173,7 @@ export function fitView(
 /** The clearance of two measured pieces, judged by the fit's limits and both uncertainties. */
 export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): Clearance | null {
   if (internal.size === null || external.size === null) return null;
-  const { clearancePm, uPm } = pairClearance({
+  const { clearancePm, uPm, probabilityInside } = pairClearance({
     bore: { sizePm: internal.size.valuePm, uPm: internal.size.standardPm },
     shaft: { sizePm: external.size.valuePm, uPm: external.size.standardPm },
     fit,
@@ -184,6 +186,7 @@ export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): C
     standardPm: uPm,
     // A clearance is nobody's metal: too wide and too tight are both out.
     verdict: verdictOf(size, { lowerPm: fit.minPm, upperPm: fit.maxPm }, 'position')!,
+    chance: probabilityInside,
   };
 }
 
@@ -251,6 +254,7 @@ function decidedPairs(
       clearancePm: recordedPm,
       standardPm: (pair.uncertaintyPm ?? 0) / 2,
       verdict: { state: 'unsure', side: null, beyondPm: 0, limitPm: null },
+      chance: null,
     };
     const flag =
       pair.state === 'final' ? pairFlag(pair, fit, nowOf(now, internal, external)) : null;

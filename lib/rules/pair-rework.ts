@@ -37,11 +37,11 @@ export function freePieces(fit: FitView): { internals: FitPiece[]; externals: Fi
   return { internals: free(fit.internals), externals: free(fit.externals) };
 }
 
-/** How many pairs the pairing falls short of a complete one: 0 where every piece of the shorter side has a partner. */
-export function pairsShort(fit: FitView): number {
+/** Pairs chosen of the free pieces, and how many there could be at best: one for each of the shorter side. */
+export function pairsShort(fit: FitView): { most: number; of: number } {
   const { internals, externals } = freePieces(fit);
-  const chosen = fit.pairs.filter(({ state }) => state === 'chosen').length;
-  return Math.min(internals.length, externals.length) - chosen;
+  const most = fit.pairs.filter(({ state }) => state === 'chosen').length;
+  return { most, of: Math.min(internals.length, externals.length) };
 }
 
 /**
@@ -53,9 +53,8 @@ export function pairsShort(fit: FitView): number {
  */
 export function pairRework(fit: FitView, cut: 'internal' | 'external'): Shortage | null {
   const short = pairsShort(fit);
-  if (short <= 0) return null;
+  if (short.most >= short.of) return null;
   const { internals, externals } = freePieces(fit);
-  const of = Math.min(internals.length, externals.length);
   const found = leastRework({
     boresPm: internals.map(({ size }) => size!.valuePm),
     shaftsPm: externals.map(({ size }) => size!.valuePm),
@@ -67,7 +66,7 @@ export function pairRework(fit: FitView, cut: 'internal' | 'external'): Shortage
       cut === 'internal' ? { shafts: [...externals.keys()] } : { bores: [...internals.keys()] },
     remake: cut === 'internal' ? 'bore' : 'shaft',
   });
-  if (found === undefined) return { most: of - short, of, works: null };
+  if (found === undefined) return { ...short, works: null };
   const works = found.pairs.flatMap((pair): PairWork[] => {
     if (pair.work === 'none') return [];
     const [act, what] = pair.work.split('-') as ['cut' | 'remake', 'shaft' | 'bore'];
@@ -81,5 +80,5 @@ export function pairRework(fit: FitView, cut: 'internal' | 'external'): Shortage
       },
     ];
   });
-  return { most: of - short, of, works };
+  return { ...short, works };
 }

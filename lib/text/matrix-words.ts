@@ -85,3 +85,10 @@ export function pieceWords({
 }): string {
   return `${mark}, ${size ?? what}${leftOut ? ', left out' : ''}`;
 }
+
+/** What a piece is to the pairing, under the table. */
+export function leftOutWords(mark: string, leftOut: boolean): string {
+  return leftOut
+    ? `${mark} is left out: nothing is paired with it.`
+    : `${mark} takes part in the pairing.`;
+}

@@ -1,6 +1,7 @@
 import { formatLength } from '@/lib/units/format-length';
 import { clearWords } from './clear-words';
-import { shownLength, shownSize, type Shown } from './shown-size';
+import { asMadeWords } from './pair-record-words';
+import { shownLength, type Shown } from './shown-size';
 
 type Side = 'internal' | 'external';
 type Limits = { minPm: number; maxPm: number };
@@ -36,14 +37,8 @@ type Figure = { clearancePm: number; expandedPm: number } | null;
 
 /** A flag in one line: what was recorded, and what the readings say now. */
 export function flagWords(was: Figure, now: Figure, stepPm: number, shown: Shown): string {
-  const figure = ({ clearancePm, expandedPm }: NonNullable<Figure>) => {
-    const { value, plusMinus } = shownSize(
-      { valuePm: Math.abs(clearancePm), expandedPm: Math.max(1, expandedPm) },
-      stepPm,
-      shown,
-    );
-    return `${value} ± ${plusMinus} ${clearancePm < 0 ? 'tight' : 'clear'}`;
-  };
+  const figure = ({ clearancePm, expandedPm }: NonNullable<Figure>) =>
+    asMadeWords(clearancePm, expandedPm, stepPm, shown);
   const recorded = was === null ? 'Recorded without a size' : `Recorded with ${figure(was)}`;
   if (now === null) return `${recorded}; now there is no size to go by.`;
   const is = figure(now);

@@ -104,3 +104,10 @@ export function workWords(facts: WorkFacts, stepPm: number, shown: Shown): strin
       return `Make ${internal} again, or sleeve it, to ${to}, for ${external}.`;
   }
 }
+
+/** After the moves that are said one by one. */
+export function moreMovesWords(count: number): string {
+  return count === 1
+    ? 'One more piece changed partners.'
+    : `${count} more pieces changed partners.`;
+}

@@ -114,7 +114,7 @@ export function FitsSheet() {
           )}
         </div>
         <div className={styles.right}>
-          <ClearanceMatrix fit={fit} onAsk={setAsked} />
+          <ClearanceMatrix key={fit.fit.id} fit={fit} onAsk={setAsked} />
           <PairList fit={fit} />
         </div>
       </div>
