@@ -27,9 +27,6 @@ const HotColdPanel = dynamic(() =>
   import('../hot-cold/hot-cold-panel').then((one) => one.HotColdPanel),
 );
 
-/** Past this many pieces on a side their marks can no longer be told apart on the rules. */
-const rulesMost = 40;
-
 /** What to make the next piece to, and which goes with which, one fit at a time. */
 export function FitsSheet() {
   const { view, chosen } = useJob();
@@ -86,14 +83,7 @@ export function FitsSheet() {
         />
       )}
       <section className={styles.rules} aria-label="The two zones, to scale">
-        {fit.internals.length > rulesMost || fit.externals.length > rulesMost ? (
-          <p className="t-sentence">
-            {fit.internals.length} by {fit.externals.length} pieces: too many to tell apart on two
-            rules. The table and the list of pairs say the same.
-          </p>
-        ) : (
-          <FittedFitRules data={rules} />
-        )}
+        <FittedFitRules data={rules} />
         <details className={styles.twin}>
           <summary>The same in a table</summary>
           <FitTable data={rules} />
