@@ -6,6 +6,7 @@ export const denseFrom = 41;
 /** So many are marked on a side. */
 const markedMost = 12;
 const blockPx = 2;
+const widestPx = 8;
 const highestPx = 5;
 
 /** Whether there are too many pieces for uprights, bars and a mark for each. */
@@ -26,6 +27,10 @@ export function denseShapes(pieces: readonly Standing[], { y, up }: Rule): Shape
     counts.set(at, level + 1);
     return { at, level, isToMake };
   });
+  const columns = [...counts.keys()].sort((a, b) => a - b);
+  const gaps = columns.slice(1).map((at, index) => at - columns[index]!);
+  // Wider where the gauge's own steps leave room, so that a stack is seen to be one.
+  const width = Math.min(widestPx, Math.max(blockPx, Math.min(...gaps, widestPx + 2) - 2));
   const pitch = Math.min(highestPx, (bandPx - 4) / Math.max(1, ...counts.values()));
   const height = Math.max(0.5, pitch - 1);
   return placed.map(({ at, level, isToMake }) => {
@@ -33,9 +38,9 @@ export function denseShapes(pieces: readonly Standing[], { y, up }: Rule): Shape
     return {
       kind: 'rect',
       role: isToMake ? 'grainToMake' : 'grain',
-      x: at - blockPx / 2,
+      x: at - width / 2,
       y: up === -1 ? near - height : near,
-      width: blockPx,
+      width,
       height,
     };
   });

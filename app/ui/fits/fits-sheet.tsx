@@ -5,18 +5,21 @@ import { useState } from 'react';
 import { wantedWords } from '@/lib/text/fit-words';
 import { scaleWords } from '@/lib/text/scale';
 import { saidWords } from '@/lib/text/ways-words';
-import { FitTable, FittedFitRules } from '../fit-rules/fit-rules';
+import { FittedFitRules } from '../fit-rules/fit-rules';
 import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
-import { LinkButton } from '../primitives/button';
+import { Button, LinkButton } from '../primitives/button';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
 import { SelectField } from '../primitives/field';
 import { ClearanceMatrix } from './clearance-matrix';
 import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
 import { FitDetails } from './fit-details';
+import { FitsPaper } from './fits-paper';
 import { PairList } from './pair-list';
 import { TargetCard } from './target-card';
+import { TwinTable } from './twin-table';
+import { usePaper } from './use-paper';
 import styles from './fits.module.css';
 
 const WantedForm = dynamic(() => import('./wanted-form').then((one) => one.WantedForm));
@@ -32,6 +35,7 @@ export function FitsSheet() {
   const { view, chosen } = useJob();
   const [fitId, setFitId] = useState<string | null>(null);
   const [asked, setAsked] = useState<string | null>(null);
+  const printedAt = usePaper();
   const fit = view.fits.find((candidate) => candidate.fit.id === fitId) ?? view.fits[0];
   if (fit === undefined) {
     return (
@@ -48,7 +52,7 @@ export function FitsSheet() {
   const target = toMake.find((one) => one.pieceId === asked) ?? started ?? toMake[0];
   const made = fit.pairs.filter((pair) => pair.state !== 'locked').length;
   const rules = fitRulesOf(view, fit, chosen);
-  return (
+  const sheet = (
     <SheetFrame
       current="Fits"
       number={3}
@@ -82,35 +86,41 @@ export function FitsSheet() {
           options={view.fits.map((one) => ({ value: one.fit.id, label: one.fit.name }))}
         />
       )}
-      <section className={styles.rules} aria-label="The two zones, to scale">
-        <FittedFitRules data={rules} />
-        <details className={styles.twin}>
-          <summary>The same in a table</summary>
-          <FitTable data={rules} />
-        </details>
-      </section>
-      <div className={styles.columns}>
-        <div className={styles.left}>
-          {target === undefined ? (
-            <section className={styles.card}>
-              <h2>Nothing left to make</h2>
-              <p className="t-sentence">
-                Every piece of this fit has a size. What has no partner is named under the table.
-              </p>
-              <LinkButton href={`/jobs/${fit.fit.jobId}/bench`}>To the bench</LinkButton>
-            </section>
-          ) : (
-            <TargetCard fit={fit} target={target} onAsk={setAsked} />
-          )}
-        </div>
-        <div className={styles.right}>
-          <ClearanceMatrix key={fit.fit.id} fit={fit} onAsk={setAsked} />
-          <PairList fit={fit} />
+      <div className={styles.sheet}>
+        <section className={styles.rules} aria-label="The two zones, to scale">
+          <FittedFitRules data={rules} />
+          <TwinTable data={rules} />
+        </section>
+        <div className={styles.columns}>
+          <div className={styles.left}>
+            {target === undefined ? (
+              <section className={styles.card}>
+                <h2>Nothing left to make</h2>
+                <p className="t-sentence">
+                  Every piece of this fit has a size. What has no partner is named under the table.
+                </p>
+                <LinkButton href={`/jobs/${fit.fit.jobId}/bench`}>To the bench</LinkButton>
+              </section>
+            ) : (
+              <TargetCard fit={fit} target={target} onAsk={setAsked} />
+            )}
+            <Button onClick={() => print()}>Print this sheet</Button>
+          </div>
+          <div className={styles.right}>
+            <ClearanceMatrix key={fit.fit.id} fit={fit} onAsk={setAsked} />
+            <PairList fit={fit} />
+          </div>
         </div>
       </div>
       <FitDetails key={fit.fit.id} fit={fit} onMade={setFitId} />
       <GovernsPanel key={`governs ${fit.fit.id}`} fit={fit} />
       <HotColdPanel key={`hot ${fit.fit.id}`} fit={fit} />
     </SheetFrame>
+  );
+  return (
+    <>
+      <div className="not-on-paper">{sheet}</div>
+      {printedAt !== null && <FitsPaper fit={fit} at={printedAt} />}
+    </>
   );
 }

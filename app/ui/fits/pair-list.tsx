@@ -1,5 +1,6 @@
 'use client';
 
+import { startTransition, useEffect, useState } from 'react';
 import type { FitView } from '@/lib/rules/fit-view';
 import { allInside } from '@/lib/rules/all-inside';
 import { purposeOptions, purposeWords } from '@/lib/text/pairing-words';
@@ -19,6 +20,7 @@ export function PairList({ fit }: { fit: FitView }) {
   const acts = usePairActs(fit);
   const stepPm = stepOf(view, fit);
   const markOf = (id: string) => view.sheet.pieces.find((piece) => piece.id === id)?.mark ?? '';
+  const most = useGrowing(fit.pairs.length);
   const purpose = fit.fit.purpose ?? 'worst best';
   return (
     <section aria-label="Pairs" className={styles.pairs}>
@@ -48,7 +50,7 @@ export function PairList({ fit }: { fit: FitView }) {
         </p>
       )}
       <ul className={styles.rows}>
-        {fit.pairs.map((pair) => (
+        {fit.pairs.slice(0, most).map((pair) => (
           <PairItem
             key={`${pair.internalPieceId}${pair.externalPieceId}`}
             fit={fit}
@@ -65,4 +67,15 @@ export function PairList({ fit }: { fit: FitView }) {
       <UndonePairs fit={fit} stepPm={stepPm} />
     </section>
   );
+}
+
+const firstPairs = 40;
+
+/** How many rows are drawn: a screenful and more at once, the rest bit by bit while the page stays alive. */
+function useGrowing(count: number): number {
+  const [most, setMost] = useState(firstPairs);
+  useEffect(() => {
+    if (most < count) startTransition(() => setMost(count));
+  }, [most, count]);
+  return most;
 }
