@@ -7,7 +7,13 @@ import { createShelf } from '@/lib/shelf/shelf';
 let nowMs = 0;
 const chosen = { unit: 'mm', decimal: '.', hand: 'right', personId: null, theme: null } as const;
 const sheetOf = (seq: number, name = 'Rings', number = 1) =>
-  ({ seq, job: { name, number }, readings: [] }) as unknown as JobSheet;
+  ({
+    seq,
+    job: { name, number },
+    readings: [],
+    materials: [],
+    fitRules: [],
+  }) as unknown as JobSheet;
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();

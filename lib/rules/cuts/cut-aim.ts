@@ -116,7 +116,7 @@ function outside(
   const side = cell.featureId === externalFeature.id ? 'external' : 'internal';
   const { gauges, history } = view.cells;
   const size = governingSize(cell, side, fit.governs, gauges, history);
-  return { piece, size, stillToCut: false, toDrawing: false };
+  return { piece, size, stillToCut: false, toDrawing: false, leftOut: false };
 }
 
 function ofPartner(fit: FitView, made: FitPiece, partner: FitPiece, side: CutAim['side']): CutAim {
