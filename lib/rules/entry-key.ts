@@ -18,10 +18,13 @@ export type KeyState = {
   answers: number;
   /** Single letters act; a person may switch that off. */
   shortcuts: boolean;
+  /** What the gauge writes before its figures, where it was taught to; its first letter is no shortcut. */
+  prefix?: string | null;
 };
 
 export type KeyRole =
   | { kind: 'type'; character: string }
+  | { kind: 'overwrite' }
   | { kind: 'log' }
   | { kind: 'rub out' }
   | { kind: 'tab' }
@@ -41,13 +44,15 @@ export type KeyRole =
  *
  * Figures, signs, marks and, once something stands there, every printed character belong to the entry.
  * Letters that cannot begin a length act while it is empty: V, N, P, S, L, D, C and ?; the star, which no
- * length has, at any time. Arrows move over the
- * station map while it is empty. A combination with Ctrl, Alt or Meta is never taken: gauges send
- * Ctrl+A, and AltGr, which reports both, types characters. A key held down repeats only what it types.
+ * length has, at any time. Arrows move over the station map while it is empty. Ctrl+A, which some gauges
+ * send first, means that what follows takes the place of what stands in the line; the page is never selected
+ * by it. No other combination with Ctrl, Alt or Meta is taken, but AltGr, which reports both, types
+ * characters. A key held down repeats only what it types.
  */
 export function entryKey(press: KeyPress, state: KeyState): KeyRole | null {
   const { key } = press;
   const altGraph = press.ctrl && press.alt && [...key].length === 1;
+  if (isSelectAll(press)) return { kind: 'overwrite' };
   if (press.composing || press.meta || ((press.ctrl || press.alt) && !altGraph)) return null;
   if ([...key].length === 1) return ofCharacter(press, state);
   if (press.repeat) return key === 'Backspace' ? { kind: 'rub out' } : null;
@@ -69,6 +74,10 @@ export function entryKey(press: KeyPress, state: KeyState): KeyRole | null {
   }
 }
 
+function isSelectAll({ key, ctrl, alt, meta, composing }: KeyPress): boolean {
+  return ctrl && !alt && !meta && !composing && key.toLowerCase() === 'a';
+}
+
 function ofCharacter(press: KeyPress, state: KeyState): KeyRole | null {
   const { key } = press;
   if (state.answers > 0) {
@@ -78,7 +87,7 @@ function ofCharacter(press: KeyPress, state: KeyState): KeyRole | null {
   }
   if (key === '*' && state.shortcuts) return press.repeat ? null : { kind: 'last digits' };
   if (!state.isEmpty) return { kind: 'type', character: key };
-  if (beginsLength.test(key)) return { kind: 'type', character: key };
+  if (beginsLength.test(key) || key === state.prefix?.[0]) return { kind: 'type', character: key };
   return state.shortcuts && !press.repeat ? letter(key, press.shift) : null;
 }
 

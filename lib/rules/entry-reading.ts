@@ -1,9 +1,10 @@
-import type { LengthMeaning, LengthQuestion } from '@/lib/units/parse-length';
+import type { LengthMeaning } from '@/lib/units/parse-length';
 import { entryLastDigits, type LastDigitsFacts } from './entry-last-digits';
-import { entryMeaning, type EntryMeaning, type EntrySetting } from './entry-meaning';
+import type { EntryMeaning } from './entry-meaning';
+import { gaugeMeaning, type GaugeQuestion, type GaugeSetting } from './gauge-meaning';
 
 /** What is asked in the entry line: how a length is meant, or which size a few figures are the last of. */
-export type EntryQuestionCode = LengthQuestion | 'last-digits';
+export type EntryQuestionCode = GaugeQuestion | 'last-digits';
 
 /** What a text means at the bench: as it stands, or as the last figures of a size. */
 export type EntryReading =
@@ -18,11 +19,11 @@ export type EntryReading =
  */
 export function entryReading(
   text: string,
-  setting: EntrySetting,
+  setting: GaugeSetting,
   last: LastDigitsFacts | null,
 ): EntryReading {
   const found = last === null ? null : entryLastDigits(text, last);
-  if (found === null) return entryMeaning(text, setting);
+  if (found === null) return gaugeMeaning(text, setting);
   const meanings = lastDigitsMeanings(found, setting.unit);
   return meanings.length === 1
     ? { kind: 'length', meaning: meanings[0]! }

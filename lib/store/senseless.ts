@@ -47,6 +47,12 @@ const judges: { [Kind in ThingKind]?: Judge<Kind> } = {
     return picture === undefined ? refused('no-such-picture', 'pictureId') : undefined;
   },
 
+  async gauge(_, row) {
+    return row.sendsEnd === 'comma' && row.sendsMark === ','
+      ? refused('comma-twice', 'sendsMark')
+      : undefined;
+  },
+
   async fit(look, row) {
     const internal = await look.in(row, 'feature', row.internalFeatureId);
     const external = await look.in(row, 'feature', row.externalFeatureId);

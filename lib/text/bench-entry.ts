@@ -46,7 +46,7 @@ export type EntryQuestion = { title: string; answers: string[] };
  */
 export function questionWords(
   text: string,
-  code: LengthQuestion | 'last-digits',
+  code: LengthQuestion | 'last-digits' | 'gauge-unit',
   meanings: readonly LengthMeaning[],
   shown: Shown,
 ): EntryQuestion {
@@ -56,7 +56,7 @@ export function questionWords(
   return { title: `${typed}: ${reasons[code]}`, answers };
 }
 
-const reasons: Record<LengthQuestion | 'last-digits', string> = {
+const reasons: Record<LengthQuestion | 'last-digits' | 'gauge-unit', string> = {
   'mark-thousands': 'is that mark for decimals or for thousands?',
   'marks-against-setting': 'is this the size?',
   'space-thousands': 'is that one number?',
@@ -64,17 +64,19 @@ const reasons: Record<LengthQuestion | 'last-digits', string> = {
   'unit-tenths': 'tenths of a thou, or of a millimetre?',
   'unit-mil': 'thousandths of an inch, or millimetres?',
   'last-digits': 'the last figures of which size?',
+  'gauge-unit': 'in which unit did the gauge stand?',
   'sign-large': 'the size itself, or from the nominal?',
 };
 
 function answerOf(
-  code: LengthQuestion | 'last-digits',
+  code: LengthQuestion | 'last-digits' | 'gauge-unit',
   meaning: LengthMeaning,
   echo: LengthEcho,
 ): string {
   const size = `${echo.own} ${echo.ownUnit}`;
   if (code === 'sign-large') return meaning.isRelative ? `from the nominal: ${size}` : size;
-  if (code === 'fraction-unit') return `${unitWords(meaning.unit)}: ${size}`;
+  if (code === 'fraction-unit' || code === 'gauge-unit')
+    return `${unitWords(meaning.unit)}: ${size}`;
   return size;
 }
 

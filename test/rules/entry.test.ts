@@ -329,8 +329,25 @@ describe('entryKey', () => {
     expect(entryKey(press('8'), { ...empty, shortcuts: false })).toMatchObject({ kind: 'type' });
   });
 
+  it('takes the Ctrl+A some gauges send first for what follows, never for the page', () => {
+    expect(entryKey(press('a', { ctrl: true }), empty)).toEqual({ kind: 'overwrite' });
+    expect(entryKey(press('A', { ctrl: true }), empty)).toEqual({ kind: 'overwrite' });
+    expect(entryKey(press('a', { meta: true }), empty)).toBeNull();
+    expect(entryKey(press('a', { ctrl: true, alt: true }), empty)).not.toEqual({
+      kind: 'overwrite',
+    });
+  });
+
+  it('lets what a gauge writes in front go to the entry, though its letter is a shortcut', () => {
+    expect(entryKey(press('N'), { ...empty, prefix: 'N+' })).toEqual({
+      kind: 'type',
+      character: 'N',
+    });
+    expect(entryKey(press('n'), { ...empty, prefix: 'N+' })).toMatchObject({ kind: 'move' });
+  });
+
   it('leaves combinations alone, but for AltGr, which types', () => {
-    expect(entryKey(press('a', { ctrl: true }), empty)).toBeNull();
+    expect(entryKey(press('c', { ctrl: true }), empty)).toBeNull();
     expect(entryKey(press('1', { alt: true }), empty)).toBeNull();
     expect(entryKey(press('v', { meta: true }), empty)).toBeNull();
     expect(entryKey(press('\u00bd', { ctrl: true, alt: true }), empty)).toMatchObject({

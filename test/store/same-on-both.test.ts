@@ -13,7 +13,7 @@ import { jobsRegister } from '@/lib/store/jobs-register';
 import { makeThing } from '@/lib/store/make-thing';
 import { keepCorrections, keepReadings } from '@/lib/store/readings';
 import { uuidv7 } from '@/lib/store/uuid';
-import { aJob, correctionOf, who } from './a-job';
+import { aJob, correctionOf, newGauge, who } from './a-job';
 import { aPng } from './a-picture';
 
 const folder = mkdtempSync(join(tmpdir(), 'fitwright-both-'));
@@ -41,6 +41,7 @@ async function history(): Promise<string> {
   const { jobId } = job;
   const ruth = { id: uuidv7(), name: 'Ruth Ångström' };
   const picture = { id: uuidv7(), jobId, name: 'Sheet', base64: aPng(3, 2).toString('base64') };
+  await makeThing('gauge', taughtGauge(), who);
   await makeThing('person', ruth, who);
   await makeThing('picture', picture, who);
   for (const share of [0.1, 2 / 3, 1e-9, 0.30000000000000004, 1]) {
@@ -106,6 +107,20 @@ async function history(): Promise<string> {
   };
   return plain({ ...all, sheet: { ...all.sheet, seq: 'last' } });
 }
+
+/** One with all that is known of how it sends. */
+const taughtGauge = () => ({
+  ...newGauge(),
+  sendsEnd: 'nothing' as const,
+  sendsMark: ',' as const,
+  sendsUnit: 'button' as const,
+  sendsPlaces: 2,
+  sendsPlus: true,
+  sendsPrefix: 'A ',
+  sendsPauseMs: 200,
+  serialBaud: 4800,
+  serialFrame: '7E2' as const,
+});
 
 /** Ids by the order in which they appear, and no moments: the two histories were lived one after the other. */
 function plain(value: unknown): string {

@@ -147,6 +147,7 @@ describe('makeThing', () => {
       ['feature', { pictureId: nowhere }, 'no-such-picture pictureId'],
       ['feature', { lowerPm: 18_000_001 }, 'limits-crossed lowerPm'],
       ['gauge', { rangeLowPm: 2, rangeHighPm: 1 }, 'limits-crossed rangeLowPm'],
+      ['gauge', { sendsEnd: 'comma', sendsMark: ',' }, 'comma-twice sendsMark'],
       ['fit', { internalFeatureId: other.bore.id }, 'no-such-feature internalFeatureId'],
       ['fit', { externalFeatureId: nowhere }, 'no-such-feature externalFeatureId'],
       ['fit', { internalFeatureId: job.outside.id }, 'not-internal internalFeatureId'],

@@ -108,6 +108,11 @@ describe('the words of the entry', () => {
       'inches: 12.700 mm',
       'mm: 0.500 mm',
     ]);
+    const both = [meaning('4.5'), meaning('4.5in')];
+    expect(questionWords('4.5', 'gauge-unit', both, shown)).toEqual({
+      title: '4.5: in which unit did the gauge stand?',
+      answers: ['mm: 4.5 mm', 'inches: 114 mm'],
+    });
   });
 
   it('name the character that spoils a size, and say that nothing was kept', () => {

@@ -73,7 +73,10 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
           autoCorrect="off"
           autoCapitalize="off"
           spellCheck={false}
-          onInput={(event) => entry.changed(event.timeStamp)}
+          onInput={(event) => {
+            const { inputType, data } = event.nativeEvent as InputEvent;
+            entry.changed(event.timeStamp, inputType === 'insertText' ? (data ?? '') : '');
+          }}
         />
         <div className={styles.about}>
           <span className={styles.place}>{place === '' ? feature.name.toLowerCase() : place}</span>
@@ -110,6 +113,7 @@ function Echo({ bench, typed }: { bench: Bench; typed: string }) {
   const { chosen, unit, feature, gauge } = bench;
   if (gauge === null || typed === '') return null;
   const setting = {
+    gauge,
     decimal: chosen.decimal,
     unit,
     nominalPm: feature.nominalPm,

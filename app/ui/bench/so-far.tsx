@@ -81,10 +81,11 @@ function remarksOf(bench: Bench, typed: string): string[] {
 
 /** While a length is being typed: what it would leave to the aim. */
 function stepOf(bench: Bench, typed: string): string | null {
-  const { feature, chosen, unit, partner, resolutionPm } = bench;
+  const { feature, chosen, unit, partner, gauge, resolutionPm } = bench;
   const aimPm = partner?.aimPm ?? null;
   if (aimPm === null || typed === '') return null;
   const setting = {
+    gauge,
     decimal: chosen.decimal,
     unit,
     nominalPm: feature.nominalPm,

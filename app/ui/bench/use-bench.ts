@@ -11,6 +11,7 @@ import type { EntryCell } from '@/lib/rules/entry-order';
 import { entryPartner, type EntryPartner } from '@/lib/rules/entry-partner';
 import type { Place } from '@/lib/rules/entry-plan';
 import { entrySlipFacts } from '@/lib/rules/entry-slip-facts';
+import { gaugeMark } from '@/lib/rules/gauge-message';
 import type { JobView } from '@/lib/rules/job-view';
 import { slipOf, type Slip } from '@/lib/rules/slip';
 import type { SlipFacts } from '@/lib/rules/slips/slip-facts';
@@ -70,7 +71,11 @@ export type Bench = {
   /** What last figures would be the end of; null while earlier readings are hidden. */
   lastFacts: LastDigitsFacts | null;
   /** What a reading with this gauge is held against. */
-  slipFacts: (gauge: Gauge, unit: LengthUnit, exceptId?: string) => SlipFacts;
+  slipFacts: (
+    gauge: Gauge,
+    read: { text: string; unit: LengthUnit },
+    exceptId?: string,
+  ) => SlipFacts;
   /** What a held reading is suspected of. */
   slipOfHeld: (held: Standing) => { slip: Slip; gauge: Gauge; othersPm: readonly number[] } | null;
 };
@@ -115,7 +120,7 @@ export function useBench(asked: Asked, blindAtFirst: string | null = null): Benc
     const gauges = gaugesOf(gaugeWords);
     const gauge = gaugeOf(view, cell, feature.id, gauges[feature.id]);
     const gaugeById = (id: string) => view.sheet.gauges.find((one) => one.id === id) ?? null;
-    const slipFacts: Bench['slipFacts'] = (used, unit, exceptId) =>
+    const slipFacts: Bench['slipFacts'] = (used, { text, unit }, exceptId) =>
       entrySlipFacts({
         view,
         cell,
@@ -123,12 +128,14 @@ export function useBench(asked: Asked, blindAtFirst: string | null = null): Benc
         gauge: used,
         partner,
         unit,
-        decimal: chosen.decimal,
+        decimal: gaugeMark(text, used, chosen.decimal),
         ...(exceptId === undefined ? {} : { exceptId }),
       });
 
     const unit =
-      unitOf !== null && unitOf.gaugeId === gauge?.id ? unitOf.unit : (gauge?.unit ?? chosen.unit);
+      unitOf !== null && unitOf.gaugeId === gauge?.id
+        ? unitOf.unit
+        : (unitByGauge(gauge) ?? chosen.unit);
     const blindOf = (readings: readonly Standing[]) => {
       const hidden = entryBlind(blindChoice(blindWord), feature, readings);
       return hidden === null || seenSet === `${key} ${hidden.set}` ? null : hidden;
@@ -180,7 +187,7 @@ export function useBench(asked: Asked, blindAtFirst: string | null = null): Benc
       slipOfHeld(held) {
         const used = gaugeById(held.gaugeId);
         if (used === null) return null;
-        const facts = slipFacts(used, held.unit, held.id);
+        const facts = slipFacts(used, held, held.id);
         const kind = held.heldAs ?? 'far off';
         const found = slipOf(held, facts);
         const slip = found?.kind === kind ? found : { ...unexplained, kind };
@@ -211,6 +218,12 @@ const unexplained = {
   elsewhere: null,
   expected: null,
 };
+
+/** The unit a gauge was taught to send in, else the one it is said to read in. */
+function unitByGauge(gauge: Gauge | null): LengthUnit | null {
+  if (gauge === null) return null;
+  return gauge.sendsUnit === 'mm' || gauge.sendsUnit === 'in' ? gauge.sendsUnit : gauge.unit;
+}
 
 /** The gauge chosen here for the feature, else the one its last reading was taken with, on this piece first. */
 function gaugeOf(

@@ -8,6 +8,7 @@ import { entryOffer } from '@/lib/rules/entry-offer';
 import type { EntryCell } from '@/lib/rules/entry-order';
 import { entryPlan, type Place } from '@/lib/rules/entry-plan';
 import { entryReading, type EntryQuestionCode } from '@/lib/rules/entry-reading';
+import { gaugeMessage } from '@/lib/rules/gauge-message';
 import { isEntryRepeat, type EntryCommit } from '@/lib/rules/entry-repeat';
 import { slipOf } from '@/lib/rules/slip';
 import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
@@ -16,6 +17,7 @@ import { placeWords } from '@/lib/text/bench-place';
 import { shownLength } from '@/lib/text/shown-size';
 import { spokenLength } from '@/lib/text/spoken-length';
 import type { LengthMeaning } from '@/lib/units/parse-length';
+import type { LengthUnit } from '@/lib/units/picometres';
 import type { Notice } from './entry-notice';
 import { giveFeedback, outcomeOf } from './feedback';
 import { rememberRead } from './last-read';
@@ -31,6 +33,8 @@ type Decided = {
   place?: Place;
   notCut?: boolean;
   kept?: boolean;
+  /** What a figure without a unit is in, where the text came from a port and no hand can have typed it. */
+  unit?: LengthUnit;
 };
 
 /** Something to do once the bench has changed. */
@@ -95,16 +99,21 @@ export function useCommit(
     giveFeedback('unsure');
   }
 
-  function judge(text: string, atMs: number, decided: Decided = {}): void {
+  function judge(typed: string, atMs: number, decided: Decided = {}): void {
     const bench = latest.current;
-    const { gauge, feature, chosen, unit, cell } = bench;
+    const { gauge, feature, chosen, cell } = bench;
+    const text = gaugeMessage(typed, gauge);
+    const unit = decided.unit ?? bench.unit;
     const setting = {
+      gauge,
       decimal: chosen.decimal,
       unit,
       nominalPm: feature.nominalPm,
       kind: feature.kind,
     };
-    const read = entryReading(text, setting, bench.lastDigits ? bench.lastFacts : null);
+    // No hand leaves figures out of what comes from a port.
+    const lastFacts = decided.unit === undefined ? bench.lastFacts : null;
+    const read = entryReading(text, setting, bench.lastDigits ? lastFacts : null);
     if (read.kind === 'empty') return line.notify(null);
     if (read.kind === 'begun') {
       return refuse(text, { code: read.aloneSign ? 'alone-sign' : 'no-digits', character: '' });
@@ -132,8 +141,8 @@ export function useCommit(
       return read.kind === 'question' ? askWhich(read.code, read.meanings) : undefined;
     }
     if (decided.meaning === undefined && !bench.lastDigits) {
-      const facts = bench.slipFacts(gauge, meaning.unit);
-      const offered = entryOffer(text, meaning, bench.lastFacts, facts);
+      const facts = bench.slipFacts(gauge, { text, unit: meaning.unit });
+      const offered = entryOffer(text, meaning, lastFacts, facts);
       if (offered !== null) return askWhich('last-digits', offered);
     }
     const now = { text, gaugeId: gauge.id, atMs };
@@ -249,7 +258,10 @@ export function useCommit(
     const { piece, feature, chosen } = bench;
     const valuePm = meaning.sizePm;
     const resolutionPm = meaning.resolutionPm ?? gauge.resolutionPm;
-    const slip = slipOf({ text, valuePm, resolutionPm }, bench.slipFacts(gauge, meaning.unit));
+    const slip = slipOf(
+      { text, valuePm, resolutionPm },
+      bench.slipFacts(gauge, { text, unit: meaning.unit }),
+    );
     before.current = now;
     const entry = bench.fresh.reading({
       text,
@@ -266,6 +278,7 @@ export function useCommit(
       heldAs: slip?.kind ?? null,
     });
     bench.pick(null);
+    if (gauge.sendsUnit === 'button') bench.setUnit(meaning.unit);
     line.notify(null);
     const { view, cell: known, partnerStandardPm } = bench;
     rememberRead(view.sheet.job.id, { pieceId: piece.id, featureId: feature.id });

@@ -1,7 +1,8 @@
 'use client';
 
-import { useRef, useState, type RefObject } from 'react';
-import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
+import { useEffect, useLayoutEffect, useRef, useState, type RefObject } from 'react';
+import { isAtPace, isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
+import { endsAfterMs, endsWithComma, halfOfDouble, isSecondEnd } from '@/lib/rules/entry-end';
 import type { KeyRole } from '@/lib/rules/entry-key';
 import type { PedalAct } from '@/lib/rules/entry-pedal';
 import { isCaretIn } from './caret-in';
@@ -14,6 +15,9 @@ import { pressed, useKeys } from './use-keys';
 
 /** A figure that answers a question stands alone for this long; what comes faster is a gauge typing. */
 const aloneMs = 150;
+
+/** A timer this late was held up by a busy page, and keys may be waiting behind it. */
+const lateMs = 50;
 
 /** What a key does that is not typing; shown and done by the Bench around the entry. */
 export type BenchActs = {
@@ -41,8 +45,8 @@ export type EntryState = {
   typed: string;
   notice: Notice | null;
   dismiss: () => void;
-  /** The input's own event, and its time: something was typed, pasted or rubbed out there. */
-  changed: (atMs: number) => void;
+  /** The input's own event: something was typed, pasted or rubbed out there, or put in as one piece. */
+  changed: (atMs: number, inserted?: string) => void;
   /** Before the input changes: soft keyboards have no key names, only what they are about to insert. */
   beforeInput: (event: InputEvent) => void;
   log: () => void;
@@ -67,6 +71,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   /** Texts that were asked about, not answered and typed over. */
   const unkept = useRef<string[]>([]);
   const lone = useRef<{ figure: string; timer: number } | null>(null);
+  /** What stands in the line becomes a reading unless another key comes: a gauge ends it with nothing. */
+  const ending = useRef<number | null>(null);
+  /** When a gauge's message was ended last; the second half of a pair of ends is passed over. */
+  const lastEndMs = useRef<number | null>(null);
 
   const set = (text: string) => {
     const line = input.current;
@@ -98,14 +106,55 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   };
   const { judge, goNext } = useCommit(bench, line, acts.noteCut);
 
+  /** What stands in the line is not ended by itself. */
+  const stay = () => {
+    window.clearTimeout(ending.current ?? undefined);
+    ending.current = null;
+  };
+
   const log = (atMs: number) => {
-    const text = input.current?.value ?? '';
+    const standing = input.current?.value ?? '';
     if (lone.current !== null || notice?.kind === 'question') return;
+    stay();
+    const isSent = isAtPace(burst.current, 201);
+    const text = bench.gauge?.sendsEnd === 'space' ? standing.trim() : standing;
     burst.current = noBurst;
     replaces.current = false;
     set('');
-    if (text.trim() === '') goNext();
-    else judge(text, atMs);
+    if (text.trim() === '') {
+      if (!isSecondEnd(lastEndMs.current, atMs)) goNext();
+      return;
+    }
+    lastEndMs.current = isSent ? atMs : null;
+    const half = halfOfDouble(text, bench.gauge);
+    judge(half ?? text, atMs);
+    if (half !== null) judge(half, atMs);
+  };
+  const latestLog = useRef(log);
+  useLayoutEffect(() => {
+    latestLog.current = log;
+  });
+  useEffect(() => () => window.clearTimeout(ending.current ?? undefined), []);
+
+  const endAfter = (pauseMs: number) => {
+    const { lastAtMs } = burst.current;
+    const armedMs = nowMs();
+    const end = () => {
+      ending.current = null;
+      latestLog.current(lastAtMs + pauseMs);
+    };
+    ending.current = window.setTimeout(() => {
+      if (nowMs() - armedMs < pauseMs + lateMs) end();
+      else ending.current = window.setTimeout(end, lateMs);
+    }, pauseMs);
+  };
+  /** The next character begins another message: the pause is over, or a space has ended the one before. */
+  const isNextMessage = (character: string, atMs: number): boolean => {
+    if (ending.current === null) return false;
+    const text = input.current?.value ?? '';
+    if (bench.gauge?.sendsEnd === 'space') return /[\d.,+\-\u2212]/.test(character);
+    const pauseMs = endsAfterMs(text, bench.gauge, burst.current);
+    return pauseMs !== null && atMs - burst.current.lastAtMs >= pauseMs;
   };
 
   const insert = (characters: string, atMs: number) => {
@@ -120,17 +169,31 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     );
     changed(atMs);
   };
-  const changed = (atMs: number) => {
+  const changed = (atMs: number, inserted = '') => {
+    stay();
     const text = input.current?.value ?? '';
-    burst.current =
-      text.length > before.current.length
-        ? withCharacter(text.length === 1 ? noBurst : burst.current, keyAtMs.current ?? atMs)
-        : noBurst;
+    const cameAtMs = keyAtMs.current ?? atMs;
+    if (text.length <= before.current.length) burst.current = noBurst;
+    else {
+      if (before.current === '') burst.current = noBurst;
+      burst.current = withCharacter(burst.current, cameAtMs);
+      // No hand puts in several characters at once; what is pasted is not counted.
+      for (let n = 1; n < inserted.length; n += 1) {
+        burst.current = withCharacter(burst.current, cameAtMs);
+      }
+    }
     keyAtMs.current = null;
     if (text === '') replaces.current = false;
     before.current = text;
     if (notice?.kind === 'error' || notice?.kind === 'repeat') setNotice(null);
+    if (text.endsWith(',') && endsWithComma(text.slice(0, -1), bench.gauge)) {
+      set(text.slice(0, -1));
+      log(cameAtMs);
+      return;
+    }
     setTyped(text);
+    const pauseMs = endsAfterMs(text, bench.gauge, burst.current);
+    if (pauseMs !== null) endAfter(pauseMs);
   };
 
   /** What has to happen before a character goes into the line. */
@@ -161,6 +224,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const at = input.current;
     if (at === null) return;
     dropLone();
+    stay();
     if (notice?.kind === 'question') setNotice(null);
     replaces.current = false;
     set([...at.value].slice(0, -1).join(''));
@@ -183,6 +247,12 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     };
   };
 
+  /** A comma or a space on an empty line, right behind an end: the gauge sends both. */
+  const isSecondHalf = (character: string, atMs: number) =>
+    (character === ',' || character === ' ') &&
+    input.current?.value === '' &&
+    isSecondEnd(lastEndMs.current, atMs);
+
   /** True where the event has been dealt with and must do nothing more by itself. */
   const play = (role: KeyRole, target: EventTarget | null, atMs: number): boolean => {
     const isHere = target === input.current;
@@ -191,6 +261,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     switch (role.kind) {
       case 'type':
         if (isPressed && role.character === ' ') return false;
+        if (isNextMessage(role.character, atMs)) log(atMs);
+        if (isSecondHalf(role.character, atMs)) return true;
         makeRoom();
         if (isHere && isCaretIn(target as HTMLInputElement)) {
           keyAtMs.current = atMs;
@@ -198,6 +270,12 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         }
         input.current?.focus();
         insert(role.character, atMs);
+        return true;
+      case 'overwrite':
+        if (isHere) return false;
+        if (hasList) return true;
+        input.current?.focus();
+        input.current?.select();
         return true;
       case 'log':
         if (isPressed || hasList) return false;
@@ -209,7 +287,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         rubOut();
         return true;
       case 'tab':
-        if (!isHere || !isGaugeTab(burst.current, atMs)) return false;
+        if (!isHere) return false;
+        if (input.current?.value === '' && isSecondEnd(lastEndMs.current, atMs)) return true;
+        if (!isGaugeTab(burst.current, atMs)) return false;
         log(atMs);
         return true;
       case 'escape':
@@ -256,6 +336,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     isEmpty: (input.current?.value ?? '') === '',
     answers: notice?.kind === 'question' ? notice.answers.length : 0,
     shortcuts,
+    prefix: bench.gauge?.sendsPrefix ?? null,
   });
 
   const { beforeInput } = useKeys(input, state, play);
@@ -280,6 +361,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       else log(nowMs());
     } else if (isEmpty) takeBack();
     else {
+      stay();
       setNotice(null);
       line.clear();
     }
@@ -315,6 +397,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         if (answered !== undefined) return answered.act();
         makeRoom();
         insert(key, nowMs());
+        // A thumb ends with Log, however quick it is.
+        stay();
+        burst.current = { ...burst.current, longestGapMs: Infinity };
       }
     }
   };
