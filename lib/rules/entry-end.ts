@@ -25,6 +25,8 @@ export function endsWithComma(text: string, gauge: GaugeSends | null): boolean {
  * Only for gauges taught so: one that ends its message with nothing, and one that ends it with a space,
  * which may be followed by a unit when a hand types. A hand is told by its gaps: one of them as long as the
  * pause, and the text is the person's, who ends it with Enter. Fewer than three characters are never sent.
+ * Two messages without a gap between them end too: one is not shown to be the other, and neither is kept
+ * without a word.
  */
 export function endsAfterMs(
   text: string,
@@ -35,7 +37,8 @@ export function endsAfterMs(
   if (gauge === null || (end !== 'nothing' && end !== 'space')) return null;
   if (end === 'space' && !text.endsWith(' ')) return null;
   const pauseMs = gauge.sendsPauseMs ?? usualPauseMs;
-  return isAtPace(burst, pauseMs) && isWholeMessage(text, gauge) ? pauseMs : null;
+  const isAll = isWholeMessage(text, gauge) || (end === 'nothing' && isSeveral(text, gauge));
+  return isAll && isAtPace(burst, pauseMs) ? pauseMs : null;
 }
 
 /**
@@ -55,4 +58,10 @@ export function halfOfDouble(text: string, gauge: GaugeSends | null): string | n
   const half = text.slice(0, text.length / 2);
   const isDouble = /[.,]/.test(half) && half + half === text;
   return isDouble && isWholeMessage(half, gauge) ? half : null;
+}
+
+/** More than one decimal mark, and all the decimals behind the last: more than one whole number. */
+function isSeveral(text: string, gauge: GaugeSends): boolean {
+  const [, before, last] = /^(.*)[.,](\d+)$/.exec(text) ?? [];
+  return /[.,]/.test(before ?? '') && last!.length >= (gauge.sendsPlaces ?? 1);
 }

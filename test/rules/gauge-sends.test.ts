@@ -87,6 +87,15 @@ describe('the end of a message', () => {
     expect(halfOfDouble('18.00318.003', taught({ sendsEnd: 'enter' }))).toBeNull();
   });
 
+  it('comes for two messages without a gap, so that they are asked about and not left standing', () => {
+    const nothing = taught({ sendsEnd: 'nothing' });
+    for (const both of ['18.00318.003', '18.00318.005']) {
+      expect(endsAfterMs(both, nothing, typed(both, 20))).toBe(150);
+    }
+    expect(endsAfterMs('18.00318.00', nothing, typed('18.00318.00', 20))).toBeNull();
+    expect(endsAfterMs('18.00318.', nothing, typed('18.00318.', 20))).toBeNull();
+  });
+
   it('needs three characters, each at the pace', () => {
     expect(isAtPace(typed('18.', 100), 101)).toBe(true);
     expect(isAtPace(typed('18.', 100), 100)).toBe(false);
