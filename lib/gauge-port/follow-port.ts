@@ -25,6 +25,8 @@ type Follow = {
   /** How long without a byte ends a message where `cut` is a pause. */
   pauseMs: number;
   onMessage: (text: string) => void;
+  /** The bytes themselves, for a gauge of which nobody knows yet how its messages end. */
+  onBytes?: (bytes: Uint8Array) => void;
   /** Something on the line was not readable. It is not a reading, and the person must send it again. */
   onSpoilt: (fault: PortFault | 'characters') => void;
   onState: (state: PortState) => void;
@@ -96,6 +98,7 @@ export function followPort(follow: Follow): { stop: () => Promise<void> } {
         const bytes = await port.read();
         clearTimeout(timer);
         if (bytes === null || isStopped) return;
+        follow.onBytes?.(bytes);
         const one = (reader ??= messageReader(cut, performance.now() - openedMs < quietMs));
         tell(one.push(bytes));
         if (cut === 'pause') timer = setTimeout(() => tell(one.pause()), pauseMs);

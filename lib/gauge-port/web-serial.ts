@@ -25,12 +25,6 @@ export type WebSerialPort = {
   close(): Promise<void>;
 };
 
-/** The browser's serial interface, or null where it has none. */
-export function webSerial(): WebSerial | null {
-  if (typeof navigator === 'undefined') return null;
-  return (navigator as { serial?: WebSerial }).serial ?? null;
-}
-
 /** The ports of a browser that has a serial interface. */
 export function webSerialHouse(serial: WebSerial): PortHouse {
   // One of ours for each of the browser's, so that a port that is open is not opened twice.
@@ -63,9 +57,11 @@ export function webSerialHouse(serial: WebSerial): PortHouse {
 function webSerialPort(port: WebSerialPort): GaugePort {
   let reader: ReadableStreamDefaultReader<Uint8Array> | null = null;
   let isClosed = true;
+  let closing: Promise<void> = Promise.resolve();
   return {
     make: makeOf(port.getInfo()),
     async open(settings) {
+      await closing;
       try {
         await port.open(optionsOf(settings));
       } catch (error) {
@@ -95,11 +91,16 @@ function webSerialPort(port: WebSerialPort): GaugePort {
     async close() {
       if (isClosed) return;
       isClosed = true;
-      await reader?.cancel().catch(() => undefined);
-      release();
-      await port.close().catch(() => undefined);
+      closing = close();
+      await closing;
     },
   };
+
+  async function close(): Promise<void> {
+    await reader?.cancel().catch(() => undefined);
+    release();
+    await port.close().catch(() => undefined);
+  }
 
   function release(): void {
     try {

@@ -20,6 +20,7 @@ import { useAltSheets } from './use-alt-sheets';
 import type { Bench } from './use-bench';
 import { useCut } from './use-cut';
 import { useEntry } from './use-entry';
+import { useHasSerial } from './use-has-serial';
 import { useKeptFacts } from './use-kept-facts';
 import { useMedia } from './use-media';
 import { useMemory } from './use-memory';
@@ -29,6 +30,7 @@ import { useTitle } from './use-title';
 import { useWakeLock } from './use-wake-lock';
 import { WhereWas } from './where-was';
 
+const PortLine = dynamic(() => import('./port-line'), { ssr: false });
 const ZoneNote = dynamic(() => import('./zone-note').then((one) => one.ZoneNote));
 const EventRow = dynamic(() => import('../runs/event-row').then((one) => one.EventRow));
 
@@ -56,6 +58,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   const { acts, correct, voidLast, pick, isToMake, canCut } = useActs(bench, cut, setOver);
   const entry = useEntry(bench, acts, keys !== 'off');
   usePedals(entry.pedal);
+  const hasSerial = useHasSerial();
   useWakeLock();
   useTitle(`${piece.mark} ${feature.name.toLowerCase()}`);
   useAltSheets(bench.view.sheet.job.id);
@@ -103,6 +106,9 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
           waiting={outbox.tray.length}
           onTray={() => setOver({ kind: 'tray' })}
         />
+        {hasSerial && (bench.gauge?.serialBaud ?? null) !== null ? (
+          <PortLine key={bench.gauge!.id} gauge={bench.gauge!} onReading={entry.arrive} />
+        ) : null}
         {blind === null ? (
           <ReadingBlock
             bench={bench}

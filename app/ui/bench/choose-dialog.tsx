@@ -35,6 +35,12 @@ export function ChooseDialog({ bench, person, onClose, onDevice }: Props) {
             { value: 'in', label: 'inches' },
           ]}
         />
+        {bench.gauge === null ? null : (
+          <Link className={styles.row} href={`/gauges?teach=${bench.gauge.id}`}>
+            <span className={styles.name}>Teach how it sends</span>
+            <span className={styles.note}>{bench.gauge.name}</span>
+          </Link>
+        )}
       </section>
       <section className={styles.section}>
         <h3>Order</h3>

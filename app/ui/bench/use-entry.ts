@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useLayoutEffect, useRef, useState, type RefObject } from 'react';
+import { flushSync } from 'react-dom';
 import { isAtPace, isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
 import { endsAfterMs, endsWithComma, halfOfDouble, isSecondEnd } from '@/lib/rules/entry-end';
 import type { KeyRole } from '@/lib/rules/entry-key';
@@ -52,6 +53,8 @@ export type EntryState = {
   log: () => void;
   press: (key: KeypadKey) => void;
   pedal: (act: PedalAct) => void;
+  /** A reading of the chosen gauge that came by its port: it goes the way of a typed one. */
+  arrive: (text: string) => void;
 };
 
 /**
@@ -84,8 +87,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     before.current = text;
     setTyped(text);
   };
+  const told = useRef<Notice | null>(null);
   const line = {
     notify(next: Notice | null) {
+      told.current = next;
       // What was not kept is said until something is.
       const says = unkeptWords(unkept.current);
       if (next?.kind === 'question' && says !== '') {
@@ -141,7 +146,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const armedMs = nowMs();
     const end = () => {
       ending.current = null;
-      latestLog.current(lastAtMs + pauseMs);
+      // The next message is judged by the bench as it is after this one.
+      flushSync(() => latestLog.current(lastAtMs + pauseMs));
     };
     ending.current = window.setTimeout(() => {
       if (nowMs() - armedMs < pauseMs + lateMs) end();
@@ -404,6 +410,19 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     }
   };
 
+  const arrive = (text: string) => {
+    const open = notice?.kind === 'question' ? (input.current?.value ?? '').trim() : null;
+    makeRoom();
+    const { gauge, unit } = bench;
+    const always = gauge?.sendsUnit === 'mm' || gauge?.sendsUnit === 'in';
+    judge(text, nowMs(), {
+      unit: always ? (gauge.sendsUnit as 'mm' | 'in') : (gauge?.unit ?? unit),
+    });
+    if (open !== null && told.current === null) {
+      setNotice({ kind: 'said', says: `${open} was not answered, and not kept.` });
+    }
+  };
+
   return {
     input,
     typed,
@@ -414,6 +433,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     log: () => log(nowMs()),
     press,
     pedal,
+    arrive,
   };
 }
 
