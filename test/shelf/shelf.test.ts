@@ -44,6 +44,13 @@ it('takes an older sheet over a newer one: the notebook may have been put back f
   expect((await here.get('a'))!.sheet.seq).toBe(4);
 });
 
+it('opens a copy that an earlier program put aside, with the lists it did not have', async () => {
+  const old = { seq: 3, job: { name: 'Rings', number: 1 }, readings: [] } as unknown as JobSheet;
+  const here = shelf();
+  await here.put({ jobId: 'a', sheet: old, chosen });
+  expect((await here.get('a'))!.sheet).toEqual(sheetOf(3));
+});
+
 it('has nothing of a job that was never opened here', async () => {
   expect(await shelf().get('b')).toBeNull();
   expect(await shelf().list()).toEqual([]);
