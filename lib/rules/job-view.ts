@@ -2,6 +2,7 @@ import type { Feature } from '@/lib/schema/feature';
 import type { Part, Piece } from '@/lib/schema/part';
 import type { JobSheet } from '@/lib/schema/sheet';
 import { cellKey, cellsOf, emptyCell, type Cell, type Cells } from './cells';
+import type { CellsMemory } from './cells-memory';
 import { decisionsOf, type Decision } from './decisions';
 import { fitView, type FitView } from './fit-view';
 import { nextStep, type NextStep } from './next-step';
@@ -40,10 +41,11 @@ export type PartView = { part: Part; pieces: Piece[]; features: Feature[] };
  *
  * A feature the drawing leaves open takes its limits from its partner's size where a fit names one
  * (its liner less 0.008 to 0.012). Pure: the same sheet gives the same view on every device, on the
- * network or off it. Cost: O(readings) and the pairing of each fit.
+ * network or off it. Cost: O(readings) and the pairing of each fit; with the memory of the view before, the
+ * readings that changed instead of all (`rememberedJobView`).
  */
-export function jobView(sheet: JobSheet): JobView {
-  const cells = cellsOf(sheet);
+export function jobView(sheet: JobSheet, memory?: CellsMemory): JobView {
+  const cells = cellsOf(sheet, memory);
   const features = new Map(live(sheet.features).map((feature) => [feature.id, feature]));
   const parts = partViews(sheet);
   const fits = live(sheet.fits).flatMap(
