@@ -10,6 +10,7 @@ import type { Bench } from './use-bench';
 import type { EntryState } from './use-entry';
 import { useMedia } from './use-media';
 import { useMemory } from './use-memory';
+import { useSteady } from './use-steady';
 
 type Props = {
   bench: Bench;
@@ -30,6 +31,8 @@ export function BenchDesk(props: Props) {
   const { held, gauge, chosen } = bench;
   const [soft] = useMemory('soft-keyboard');
   const isTouch = useMedia('(pointer: coarse)');
+  const press = useSteady(entry.press);
+  const side = useMemo(() => sideOf(bench), [bench]);
   const toEntry = () => entry.input.current?.focus({ preventScroll: true });
   return (
     <div className={styles.desk}>
@@ -64,10 +67,10 @@ export function BenchDesk(props: Props) {
         <div className={styles.keypad}>
           <Keypad
             decimal={chosen.decimal}
-            onKey={entry.press}
+            onKey={press}
             low={low}
             fill
-            side={sideOf(bench)}
+            side={side}
             sideOnly={soft === 'on' && isTouch}
           />
           <p className={styles.hint}>

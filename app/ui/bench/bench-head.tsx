@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { featureLine, keptWords, takenWords, type KeptFacts } from '@/lib/text/bench-head';
 import { fitLimitsWords } from '@/lib/text/fit-words';
 import styles from './bench-head.module.css';
@@ -9,7 +10,7 @@ import type { Bench } from './use-bench';
 type Props = { bench: Bench; kept: KeptFacts; person: string | null; onChoose: () => void };
 
 /** Which piece and feature are on the bench, how far they are, and whether what was read is safe. */
-export function BenchHead({ bench, kept, person, onChoose }: Props) {
+export const BenchHead = memo(function BenchHead({ bench, kept, person, onChoose }: Props) {
   const { piece, part, feature, cell, partner, plan, gauge, chosen } = bench;
   const line = featureLine({
     name: feature.name,
@@ -67,4 +68,4 @@ export function BenchHead({ bench, kept, person, onChoose }: Props) {
       </dl>
     </header>
   );
-}
+});

@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import type { Standing } from '@/lib/rules/standing';
 import type { FeatureKind } from '@/lib/schema/feature';
 import { blindTaken } from '@/lib/text/bench-blind';
@@ -11,7 +12,7 @@ import type { Bench } from './use-bench';
 type Props = { bench: Bench; onPick: (station: string, direction: string) => void; low: boolean };
 
 /** The station map of the feature on the bench: what was read where, and where the next reading goes. */
-export function BenchMap({ bench, onPick, low }: Props) {
+export const BenchMap = memo(function BenchMap({ bench, onPick, low }: Props) {
   const { feature, cell, chosen, next, last } = bench;
   const { stations, directions } = feature;
   const seen = (one: StationCell): StationCell => {
@@ -39,7 +40,7 @@ export function BenchMap({ bench, onPick, low }: Props) {
       low={low}
     />
   );
-}
+});
 
 /** What a place shows: its last reading that stands, else the last one struck. */
 export function stationCell(readings: readonly Standing[], shown: Shown): StationCell {

@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import type { TroubleCode } from '@/lib/outbox/trouble';
 import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
@@ -18,7 +19,8 @@ type Props = {
 };
 
 /** What a person has to know before the next reading: what was not kept, what would not be taken. */
-export function BenchNotes({ fresh, blind, shown, trouble, clockOff, waiting, onTray }: Props) {
+export const BenchNotes = memo(function BenchNotes(props: Props) {
+  const { fresh, blind, shown, trouble, clockOff, waiting, onTray } = props;
   const failed = fresh.list.filter(({ failure }) => failure !== null);
   const words = troubleWords(trouble);
   if (failed.length === 0 && words === '' && waiting === 0 && !clockOff) return null;
@@ -56,4 +58,4 @@ export function BenchNotes({ fresh, blind, shown, trouble, clockOff, waiting, on
       ) : null}
     </div>
   );
-}
+});

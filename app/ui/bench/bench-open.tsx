@@ -1,14 +1,15 @@
 'use client';
 
 import dynamic from 'next/dynamic';
-import { useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { useJob } from '../job/job-provider';
 import { BlindBlock } from './blind-block';
 import { BenchDesk } from './bench-desk';
 import { BenchHead } from './bench-head';
 import { BenchMap } from './bench-map';
 import { BenchNotes } from './bench-notes';
-import { BenchOver, type Over } from './bench-over';
+import type { Over } from './bench-over';
+import { BenchOverLater, useBenchOverSoon } from './bench-over-later';
 import { BenchStrip } from './bench-strip';
 import styles from './bench.module.css';
 import { ReadingBlock } from './reading-block';
@@ -26,6 +27,7 @@ import { useMedia } from './use-media';
 import { useMemory } from './use-memory';
 import { usePedals } from './use-pedals';
 import { usePerson } from './use-person';
+import { useSteady } from './use-steady';
 import { useTitle } from './use-title';
 import { useWakeLock } from './use-wake-lock';
 import { WhereWas } from './where-was';
@@ -47,8 +49,13 @@ const narrow = '(max-width: 599px), (max-width: 767px) and (min-height: 560px)';
 export function BenchOpen({ bench: known }: { bench: Bench }) {
   const { outbox } = useJob();
   const person = usePerson();
-  const bench = { ...known, chosen: { ...known.chosen, personId: person.id } };
-  const { piece, feature, cell, last, held, fresh, blind } = bench;
+  const bench = useMemo(
+    () => ({ ...known, chosen: { ...known.chosen, personId: person.id } }),
+    [known, person.id],
+  );
+  // The reading, its verdict, the size and the strip are drawn in the frame of the key; the rest a moment later.
+  const later = useDeferredValue(bench);
+  const { piece, feature, last, held, blind } = bench;
   const [over, setOver] = useState<Over | null>(null);
   const [keys] = useMemory('keys');
   const isLow = useMedia(low);
@@ -60,9 +67,10 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   usePedals(entry.pedal);
   const hasSerial = useHasSerial();
   useWakeLock();
+  useBenchOverSoon();
   useTitle(`${piece.mark} ${feature.name.toLowerCase()}`);
   useAltSheets(bench.view.sheet.job.id);
-  const kept = useKeptFacts(bench);
+  const kept = useKeptFacts(later);
 
   const toEntry = () => entry.input.current?.focus({ preventScroll: true });
   const close = () => {
@@ -71,9 +79,16 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
     setOver(null);
     toEntry();
   };
-  const found = held === null ? null : bench.slipOfHeld(held);
-  const question = held === null || found === null ? null : heldQuestion(bench, held, found);
-  const run = bench.view.runs.find((one) => one.features.some(({ id }) => id === feature.id));
+  const question = useMemo(() => {
+    const found = held === null ? null : bench.slipOfHeld(held);
+    return held === null || found === null ? null : heldQuestion(bench, held, found);
+  }, [bench, held]);
+  const choose = useSteady(() => setOver({ kind: 'choose' }));
+  const showTray = useSteady(() => setOver({ kind: 'tray' }));
+  const pickPlace = useSteady((station: string, direction: string) => {
+    if (!pick(station, direction)) toEntry();
+  });
+  const run = later.view.runs.find((one) => one.features.some(({ id }) => id === feature.id));
   const events =
     run === undefined ? null : (
       <div className={styles.events}>
@@ -90,21 +105,16 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
       <h1 className="unseen">
         {piece.mark} {feature.name.toLowerCase()}, bench
       </h1>
-      <BenchHead
-        bench={bench}
-        kept={kept}
-        person={person.name}
-        onChoose={() => setOver({ kind: 'choose' })}
-      />
+      <BenchHead bench={later} kept={kept} person={person.name} onChoose={choose} />
       <div className={styles.told}>
         <BenchNotes
-          fresh={fresh}
+          fresh={later.fresh}
           blind={blind !== null}
-          shown={bench.chosen}
+          shown={later.chosen}
           trouble={outbox.trouble}
           clockOff={outbox.clockOff}
           waiting={outbox.tray.length}
-          onTray={() => setOver({ kind: 'tray' })}
+          onTray={showTray}
         />
         {hasSerial && (bench.gauge?.serialBaud ?? null) !== null ? (
           <PortLine key={bench.gauge!.id} gauge={bench.gauge!} onReading={entry.arrive} />
@@ -133,29 +143,23 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
             <BenchStrip bench={bench} small={isFlat} />
           </div>
         )}
-        {blind !== null || (last === null && cell.earlier.length === 0) ? null : (
-          <TargetNote bench={bench} trouble={cut.trouble} />
+        {blind !== null || (later.last === null && later.cell.earlier.length === 0) ? null : (
+          <TargetNote bench={later} trouble={cut.trouble} />
         )}
-        {blind === null && run !== undefined && <ZoneNote bench={bench} onDone={toEntry} />}
+        {blind === null && run !== undefined && <ZoneNote bench={later} onDone={toEntry} />}
         {isNarrow ? null : events}
       </div>
       <div className={styles.map}>
-        <WhereWas bench={bench} typed={entry.typed} />
-        <BenchMap
-          bench={bench}
-          onPick={(station, direction) => {
-            if (!pick(station, direction)) toEntry();
-          }}
-          low={isLow}
-        />
+        <WhereWas bench={later} typed={entry.typed} />
+        <BenchMap bench={later} onPick={pickPlace} low={isLow} />
       </div>
       <BenchDesk
-        bench={bench}
+        bench={later}
         entry={entry}
         question={question}
         isAsking={isAsking}
         low={isLow}
-        onChooseGauge={() => setOver({ kind: 'choose' })}
+        onChooseGauge={choose}
         onCorrect={correct}
         onMistyped={() => {
           if (held !== null) setOver({ kind: 'reading', place: held, mistypedId: held.id });
@@ -163,7 +167,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
       />
       {isNarrow && !isAsking ? events : null}
       {over === null ? null : (
-        <BenchOver
+        <BenchOverLater
           over={over}
           bench={bench}
           person={person}

@@ -18,7 +18,7 @@ export type Over =
   | { kind: 'tray' }
   | { kind: 'reading'; place: Place; mistypedId?: string };
 
-type Props = {
+export type BenchOverProps = {
   over: Over;
   bench: Bench;
   person: Person;
@@ -28,7 +28,8 @@ type Props = {
 };
 
 /** The one list or form that lies over the bench. */
-export function BenchOver({ over, bench, person, onClose, onListKeys, onDevice }: Props) {
+export function BenchOver(props: BenchOverProps) {
+  const { over, bench, person, onClose, onListKeys, onDevice } = props;
   const { outbox } = useJob();
   switch (over.kind) {
     case 'choose':

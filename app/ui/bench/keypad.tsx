@@ -1,6 +1,6 @@
 'use client';
 
-import type { PointerEvent } from 'react';
+import { memo, type PointerEvent } from 'react';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
 import styles from './keypad.module.css';
 
@@ -53,7 +53,7 @@ type Props = {
 };
 
 /** Digits and words under the thumb. A key acts when it is pressed, not when it is let go; pressing long does nothing more. */
-export function Keypad(props: Props) {
+export const Keypad = memo(function Keypad(props: Props) {
   const { decimal, onKey, low = false, fill = false, logOff = false, side, sideOnly } = props;
   const beside = side === undefined ? [] : sideKeys(side, onKey);
   if (sideOnly === true) {
@@ -100,7 +100,7 @@ export function Keypad(props: Props) {
       {key('/', '/', 'stroke')}
     </fieldset>
   );
-}
+});
 
 function sideKeys(side: KeypadSide, onKey: Props['onKey']) {
   const { unit, unitChanged, lastDigits, next } = side;

@@ -1,6 +1,6 @@
 'use client';
 
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { cutView } from '@/lib/rules/cuts/cut-view';
 import { spindleWords, targetWords } from '@/lib/text/bench-target';
 import { fateWords } from '@/lib/text/cut-past-words';
@@ -12,7 +12,7 @@ import type { Bench } from './use-bench';
 type Props = { bench: Bench; trouble: string | null };
 
 /** What the piece is to be made to, between what, and what is left; while it is still to make. */
-export function TargetNote({ bench, trouble }: Props) {
+export const TargetNote = memo(function TargetNote({ bench, trouble }: Props) {
   const { partner, piece, chosen, resolutionPm, cell } = bench;
   const ways = useCutSwitch();
   const caught = useCaught(bench);
@@ -71,7 +71,7 @@ export function TargetNote({ bench, trouble }: Props) {
       <span className={styles.care}>{spindleWords}</span> <b className={styles.act}>Next cut</b>
     </button>
   );
-}
+});
 
 /** That the piece is past what it was made to, as soon as a reading says so; null where it is not. */
 function useCaught({ view, cell, piece, feature, chosen, resolutionPm }: Bench): string | null {

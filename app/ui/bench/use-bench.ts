@@ -96,6 +96,12 @@ export function useBench(asked: Asked, blindAtFirst: string | null = null): Benc
   const [seenSet, setSeenSet] = useState<string | null>(null);
   const [unitOf, setUnitOf] = useState<{ gaugeId: string; unit: LengthUnit } | null>(null);
 
+  // It goes through all cells of the job, which what was just entered here does not change.
+  const nextCell = useMemo(
+    () => where.beside(1, (other) => isDone(view, other)) ?? where.beside(1),
+    [view, where],
+  );
+
   return useMemo(() => {
     const part = view.parts.find(({ pieces }) => pieces.some(({ id }) => id === at?.pieceId));
     const piece = part?.pieces.find(({ id }) => id === at?.pieceId);
@@ -169,7 +175,7 @@ export function useBench(asked: Asked, blindAtFirst: string | null = null): Benc
         gaugeById(cell.size?.gaugeId ?? '')?.resolutionPm ??
         gauge?.resolutionPm ??
         (chosen.unit === 'mm' ? 1_000_000 : 2_540_000),
-      nextCell: where.beside(1, (other) => isDone(view, other)) ?? where.beside(1),
+      nextCell,
       blind,
       hides: (readings) => blindOf(readings) !== null,
       showSet: () => setSeenSet(`${key} ${blind?.set ?? 0}`),
@@ -198,6 +204,7 @@ export function useBench(asked: Asked, blindAtFirst: string | null = null): Benc
     view,
     chosen,
     where,
+    nextCell,
     fresh,
     at,
     picked,

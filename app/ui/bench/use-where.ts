@@ -67,7 +67,10 @@ export function useWhere(view: JobView, asked: Asked): Where {
       cell === null ? null : entryOrder(view.parts, order, cell, by, pass),
     [view.parts, order, cell],
   );
-  return { cell, goTo, cameBack: isBack, order, setOrder: sayOrder, beside };
+  return useMemo(
+    () => ({ cell, goTo, cameBack: isBack, order, setOrder: sayOrder, beside }),
+    [cell, goTo, isBack, order, sayOrder, beside],
+  );
 }
 
 function isThere(view: JobView, cell: EntryCell): boolean {
