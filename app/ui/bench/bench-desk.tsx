@@ -1,5 +1,6 @@
 'use client';
 
+import { useMemo } from 'react';
 import type { SlipQuestion } from '@/lib/text/bench-slip';
 import styles from './bench.module.css';
 import { EntryLine } from './entry-line';

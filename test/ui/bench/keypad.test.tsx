@@ -6,8 +6,8 @@ import { Keypad, type KeypadKey } from '@/app/ui/bench/keypad';
 type Props = Record<string, unknown> & { children?: ReactNode };
 
 /** The buttons of a keypad as React would draw them; it keeps no state, so it may be called as a function. */
-function buttonsOf(props: Parameters<typeof Keypad>[0]): Map<string, Props> {
-  const pad = Keypad(props) as ReactElement<Props>;
+function buttonsOf(props: Parameters<typeof Keypad.type>[0]): Map<string, Props> {
+  const pad = Keypad.type(props) as ReactElement<Props>;
   const keys = [pad.props.children].flat().filter(Boolean) as ReactElement<Props>[];
   return new Map(
     keys.map((key) => {
