@@ -38,7 +38,8 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  expect(chromium.faults).toEqual([]);
+  // The browser asks for it by itself where a page is left before its head is read.
+  expect(chromium.faults.filter((fault) => !fault.includes('/favicon.ico'))).toEqual([]);
   await chromium.close();
   await server.remove();
 });
@@ -93,7 +94,7 @@ describe('the keys under a thumb', () => {
         const options = { ...small, viewport: { width, height } };
         const { page, close } = await openBench(server, chromium, { mark, balloon: '4' }, options);
         const keys = page.getByRole('group', { name: 'Keys' }).getByRole('button');
-        expect(await keys.count()).toBe(19);
+        await eventually(() => keys.count()).toBe(19);
         for (const box of await keys.evaluateAll((all) =>
           all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect),
         )) {
@@ -113,13 +114,13 @@ describe('the keys under a thumb', () => {
     const { page, job, close } = await rings(small);
     await log(page, '18.011', '18.013');
     await key(page, 'last digits only').tap();
-    expect(await key(page, 'last digits only').getAttribute('aria-pressed')).toBe('true');
+    await eventually(() => key(page, 'last digits only').getAttribute('aria-pressed')).toBe('true');
     await key(page, '1').tap();
     await key(page, '4').tap();
-    expect(await echo(page).textContent()).toContain('is 18.014 mm');
+    await eventually(() => echo(page).textContent()).toContain('is 18.014 mm');
     await key(page, 'Log').tap();
-    expect(await reading(page).textContent()).toBe('18.014');
-    expect(await verdict(page).textContent()).toContain('typed 14');
+    await eventually(() => reading(page).textContent()).toBe('18.014');
+    await eventually(() => verdict(page).textContent()).toContain('typed 14');
     await eventually(async () => (await booked(server, job)).at(-1)).toMatchObject({
       text: '14',
       unit: 'mm',
@@ -130,7 +131,7 @@ describe('the keys under a thumb', () => {
     await page.reload();
     await ready(page);
     await key(page, '1').tap();
-    expect(await echo(page).textContent()).toContain('is 18.011'); // the device remembers
+    await eventually(() => echo(page).textContent()).toContain('is 18.011'); // the device remembers
     await close();
   });
 
@@ -138,10 +139,10 @@ describe('the keys under a thumb', () => {
     const { page, job, close } = await rings(small);
     const unit = page.getByRole('button', { name: /change to (?:inches|millimetres)/ });
     await unit.tap();
-    expect(await unit.textContent()).toBe('in');
-    expect(await unit.getAttribute('aria-pressed')).toBe('true');
+    await eventually(() => unit.textContent()).toBe('in');
+    await eventually(() => unit.getAttribute('aria-pressed')).toBe('true');
     for (const name of ['point', '7', '0', '9', '1']) await key(page, name).tap();
-    expect(await echo(page).textContent()).toContain('is 18.011');
+    await eventually(() => echo(page).textContent()).toContain('is 18.011');
     await key(page, 'Log').tap();
     await eventually(() => booked(server, job)).toMatchObject([
       { text: '.7091', unit: 'in', valuePm: 18_011_140_000 },
@@ -152,30 +153,34 @@ describe('the keys under a thumb', () => {
   it('go on to the next piece with one tap, and say so at the end of the job', async () => {
     const { page, close } = await rings(small);
     await key(page, 'next piece').tap();
-    expect(await head(page).textContent()).toContain('R2');
+    await eventually(() => head(page).textContent()).toContain('R2');
     await key(page, 'next piece').tap();
     await key(page, 'next piece').tap();
-    expect(await head(page).textContent()).toContain('R4');
-    expect(await key(page, 'no next').getAttribute('aria-disabled')).toBe('true');
+    await eventually(() => head(page).textContent()).toContain('R4');
+    await eventually(() => key(page, 'no next').getAttribute('aria-disabled')).toBe('true');
     await close();
   });
 
   it('make room for the keyboard of the phone only when it is asked for', async () => {
     const { page, close } = await rings(small);
-    expect(await entry(page).getAttribute('inputmode')).toBe('none');
+    await eventually(() => entry(page).getAttribute('inputmode')).toBe('none');
     await key(page, 'more of this device').tap();
     await list(page)
       .getByRole('button', { name: /Phone keyboard/ })
       .tap();
-    expect(await entry(page).getAttribute('inputmode')).toBe('text');
-    expect(await page.getByRole('group', { name: 'Keys' }).getByRole('button').count()).toBe(4);
+    await eventually(() => entry(page).getAttribute('inputmode')).toBe('text');
+    await eventually(() =>
+      page.getByRole('group', { name: 'Keys' }).getByRole('button').count(),
+    ).toBe(4);
     expect(await entry(page).evaluate((line) => line === document.activeElement)).toBe(true);
     await key(page, 'more of this device').tap();
     await list(page)
       .getByRole('button', { name: /Keys on the screen/ })
       .tap();
-    expect(await entry(page).getAttribute('inputmode')).toBe('none');
-    expect(await page.getByRole('group', { name: 'Keys' }).getByRole('button').count()).toBe(19);
+    await eventually(() => entry(page).getAttribute('inputmode')).toBe('none');
+    await eventually(() =>
+      page.getByRole('group', { name: 'Keys' }).getByRole('button').count(),
+    ).toBe(19);
     await close();
   });
 
@@ -183,11 +188,11 @@ describe('the keys under a thumb', () => {
     const { page, job, close } = await rings(small);
     await place(page, 1, 0).tap();
     await log(page, '18.010');
-    expect(await place(page, 1, 1).getAttribute('data-next')).toBe('true');
+    await eventually(() => place(page, 1, 1).getAttribute('data-next')).toBe('true');
     await place(page, 1, 0).tap();
     await page.getByRole('button', { name: 'Measure here again' }).tap();
     await log(page, '18.011', '18.012', '18.013', '18.012');
-    expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true');
+    await eventually(() => place(page, 0, 0).getAttribute('data-next')).toBe('true');
     await eventually(async () =>
       (await booked(server, job)).map(({ station, direction }) => `${station} ${direction}`),
     ).toEqual(['middle A', 'middle A', 'middle B', 'bottom A', 'bottom B']);
@@ -202,7 +207,7 @@ it('loses nothing that is typed after a list was closed by the keyboard with the
   await page.keyboard.press('Escape');
   await ready(page);
   await log(page, '18.004');
-  expect(await reading(page).textContent()).toBe('18.004');
+  await eventually(() => reading(page).textContent()).toBe('18.004');
   await page.keyboard.press('d');
   await list(page).getByRole('button', { name: 'Close' }).click();
   await ready(page); // the entry has the focus again
@@ -220,13 +225,13 @@ describe('last digits from a keyboard', () => {
     await log(page, '18.011');
     await page.keyboard.press('l');
     await page.keyboard.type('14');
-    expect(await echo(page).textContent()).toContain('is 18.014');
+    await eventually(() => echo(page).textContent()).toContain('is 18.014');
     await page.keyboard.press('*');
-    expect(await echo(page).textContent()).toContain('mm, 0.55 in');
+    await eventually(() => echo(page).textContent()).toContain('mm, 0.55 in');
     await page.keyboard.press('*');
-    expect(await echo(page).textContent()).toContain('is 18.014');
+    await eventually(() => echo(page).textContent()).toContain('is 18.014');
     await page.keyboard.press('Enter');
-    expect(await reading(page).textContent()).toBe('18.014');
+    await eventually(() => reading(page).textContent()).toBe('18.014');
     await close();
   });
 
@@ -234,9 +239,11 @@ describe('last digits from a keyboard', () => {
     const { page, job, close } = await rings(desk, { 'last-digits': 'on' });
     await log(page, '17.998', '17.999');
     await page.keyboard.type('01');
-    expect(await echo(page).textContent()).toBe('18.001 or 17.901?');
+    await eventually(() => echo(page).textContent()).toBe('18.001 or 17.901?');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('01: the last figures of which size?');
+    await eventually(() => notice(page).textContent()).toContain(
+      '01: the last figures of which size?',
+    );
     await page.keyboard.press('1');
     await eventually(async () => (await booked(server, job)).at(-1)).toMatchObject({
       text: '01',
@@ -249,8 +256,8 @@ describe('last digits from a keyboard', () => {
     const { page, job, close } = await rings(desk);
     await log(page, '18.011', '18.013', '14');
     const asked = notice(page);
-    expect(await asked.textContent()).toContain('18.014 mm');
-    expect(await asked.textContent()).toContain('14 mm');
+    await eventually(() => asked.textContent()).toContain('18.014 mm');
+    await eventually(() => asked.textContent()).toContain('14 mm');
     await eventually(() => booked(server, job)).toHaveLength(2);
     await page.keyboard.press('1');
     await eventually(async () => (await booked(server, job)).at(-1)).toMatchObject({
@@ -275,22 +282,24 @@ describe('measured unseen', () => {
     await key(page, 'more of this device').tap();
     await list(page).getByText('every place of a feature').tap();
     await list(page).getByRole('button', { name: 'Close' }).tap();
-    expect(await reading(page).textContent()).toBe('0 of 6');
+    await eventually(() => reading(page).textContent()).toBe('0 of 6');
     for (const [n, value] of values.slice(0, 5).entries()) {
       await log(page, value);
-      expect(await reading(page).textContent()).toBe(`${n + 1} of 6`);
+      await eventually(() => reading(page).textContent()).toBe(`${n + 1} of 6`);
       const all = await everything(page);
       for (const told of [/18[.,]0/, /So far/i, /Inside|Near|Unsure|\bOut\b/, /Limits/]) {
         expect(all).not.toMatch(told);
       }
     }
-    expect(await page.locator('svg[role=img]').count()).toBe(0);
-    expect(await place(page, 0, 0).getAttribute('aria-label')).toBe('top, across A: taken');
+    await eventually(() => page.locator('svg[role=img]').count()).toBe(0);
+    await eventually(() => place(page, 0, 0).getAttribute('aria-label')).toBe(
+      'top, across A: taken',
+    );
     await log(page, values[5]!);
-    expect(await reading(page).textContent()).toBe('18.006');
+    await eventually(() => reading(page).textContent()).toBe('18.006');
     const shown = await everything(page);
     for (const value of values) expect(shown).toContain(value);
-    expect(await page.locator('main').textContent()).toContain('So far');
+    await eventually(() => page.locator('main').textContent()).toContain('So far');
     await close();
   });
 
@@ -313,10 +322,10 @@ describe('measured unseen', () => {
   it('asks about a slip without a word of the others, and tells it apart by no sound before', async () => {
     const { page, job, close } = await rings(small, { blind: 'plan', sound: 'on' }, hearTones);
     await log(page, '18.004', '18.009', '18.504');
-    expect(await question(page).textContent()).toContain('Is this what the gauge said?');
+    await eventually(() => question(page).textContent()).toContain('Is this what the gauge said?');
     const all = await everything(page);
     expect(all).not.toMatch(/18[.,]0|thimble|turn/i);
-    expect(await question(page).textContent()).toContain('18.504');
+    await eventually(() => question(page).textContent()).toContain('18.504');
     await question(page).getByRole('button', { name: 'Measure it again' }).tap();
     await log(page, '18.005');
     expect(await page.evaluate(() => tones())).toEqual(['660', '660', '660 440', '660']);
@@ -333,25 +342,25 @@ describe('measured unseen', () => {
     const { page, close } = await rings(small, { blind: '3' });
     await log(page, '18.004', '18.006');
     await page.getByRole('button', { name: 'Void this' }).tap();
-    expect(await reading(page).textContent()).toBe('1 of 3');
+    await eventually(() => reading(page).textContent()).toBe('1 of 3');
     expect(await everything(page)).not.toMatch(/18\.00[46]/);
     await page.getByRole('button', { name: 'Put back' }).tap();
-    expect(await reading(page).textContent()).toBe('2 of 3');
+    await eventually(() => reading(page).textContent()).toBe('2 of 3');
     await page.getByRole('button', { name: 'Show them now' }).tap();
-    expect(await reading(page).textContent()).toBe('18.006');
+    await eventually(() => reading(page).textContent()).toBe('18.006');
     await log(page, '18.005');
-    expect(await reading(page).textContent()).toBe('18.005');
+    await eventually(() => reading(page).textContent()).toBe('18.005');
     await log(page, '18.007');
-    expect(await reading(page).textContent()).toBe('1 of 3');
+    await eventually(() => reading(page).textContent()).toBe('1 of 3');
     await close();
   });
 
   it('goes on at the same place when every place is taken and the set is not done', async () => {
     const { page, job, close } = await rings(small, { blind: '10' });
     for (const n of [1, 2, 3, 4, 5, 6, 7, 8, 9]) await log(page, `18.00${n}`);
-    expect(await reading(page).textContent()).toBe('9 of 10');
+    await eventually(() => reading(page).textContent()).toBe('9 of 10');
     await log(page, '18.003');
-    expect(await reading(page).textContent()).toBe('18.003');
+    await eventually(() => reading(page).textContent()).toBe('18.003');
     await eventually(async () =>
       (await booked(server, job)).slice(5).map((one) => `${one.station} ${one.direction}`),
     ).toEqual(Array.from({ length: 5 }, () => 'bottom B'));
@@ -361,7 +370,9 @@ describe('measured unseen', () => {
   it('offers no last digits, whose leading figures would be those of the others', async () => {
     const { page, close } = await rings(small, { blind: 'plan', 'last-digits': 'on' });
     await log(page, '18.004');
-    expect(await key(page, 'last digits only').getAttribute('aria-disabled')).toBe('true');
+    await eventually(() => key(page, 'last digits only').getAttribute('aria-disabled')).toBe(
+      'true',
+    );
     await page.keyboard.type('05');
     expect(await echo(page).textContent()).not.toContain('18.0');
     await close();
@@ -373,7 +384,9 @@ describe('a foot switch', () => {
     await list(page)
       .getByRole('button', { name: `Teach: ${name}` })
       .click();
-    expect(await list(page).getByRole('status').textContent()).toContain('Press the pedal now.');
+    await eventually(() => list(page).getByRole('status').textContent()).toContain(
+      'Press the pedal now.',
+    );
     await page.keyboard.press(pressed);
   };
 
@@ -381,15 +394,17 @@ describe('a foot switch', () => {
     const { page, job, close } = await rings(desk);
     await page.keyboard.press('d');
     await teach(page, 'Log, or measure again', '4');
-    expect(await list(page).getByRole('status').textContent()).toContain('"4" belongs to a length');
+    await eventually(() => list(page).getByRole('status').textContent()).toContain(
+      '"4" belongs to a length',
+    );
     await page.keyboard.press('F6');
     await teach(page, 'Next', 'F6');
-    expect(await list(page).getByRole('status').textContent()).toContain(
+    await eventually(() => list(page).getByRole('status').textContent()).toContain(
       'F6 is taught for another',
     );
     await page.keyboard.press('PageUp');
     await teach(page, 'Take back', 'b');
-    expect(await list(page).getByRole('list', { name: 'Pedals' }).textContent()).toMatch(
+    await eventually(() => list(page).getByRole('list', { name: 'Pedals' }).textContent()).toMatch(
       /F6.*Page Up.*B/s,
     );
     await page.keyboard.press('Escape');
@@ -398,19 +413,19 @@ describe('a foot switch', () => {
     await page.keyboard.type('18.004');
     await page.getByRole('button', { name: /Choose another piece/ }).focus();
     await page.keyboard.press('F6');
-    expect(await reading(page).textContent()).toBe('18.004');
+    await eventually(() => reading(page).textContent()).toBe('18.004');
     await page.keyboard.press('PageUp');
-    expect(await place(page, 1, 0).getAttribute('data-next')).toBe('true');
+    await eventually(() => place(page, 1, 0).getAttribute('data-next')).toBe('true');
     await page.evaluate(() => (document.activeElement as HTMLElement).blur());
     await page.keyboard.press('b');
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).toContain('Struck out');
     await page.keyboard.press('b');
     expect(await verdict(page).textContent()).not.toContain('Struck out');
     await page.keyboard.press('F6');
-    expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true'); // again, where it was
+    await eventually(() => place(page, 0, 0).getAttribute('data-next')).toBe('true'); // again, where it was
     await page.keyboard.type('18.1');
     await page.keyboard.press('b');
-    expect(await entry(page).inputValue()).toBe('');
+    await eventually(() => entry(page).inputValue()).toBe('');
     expect(await verdict(page).textContent()).not.toContain('Struck out');
     await eventually(async () => (await booked(server, job)).map(({ text }) => text)).toEqual([
       '18.004',
@@ -418,17 +433,17 @@ describe('a foot switch', () => {
 
     await page.keyboard.press('?');
     await page.keyboard.press('PageUp'); // over a list
-    expect(await page.getByRole('dialog').count()).toBe(0);
+    await eventually(() => page.getByRole('dialog').count()).toBe(0);
     await page.reload();
     await ready(page);
     await page.keyboard.press('b');
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).toContain('Struck out');
     await page.keyboard.press('d');
     await list(page).getByRole('button', { name: 'Forget the pedals' }).click();
     await page.keyboard.press('Escape');
     await ready(page);
     await page.keyboard.press('b');
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).toContain('Struck out');
     await close();
   });
 
@@ -447,10 +462,10 @@ describe('a foot switch', () => {
         { code, repeat },
       );
     await down('', true);
-    expect(await entry(page).inputValue()).toBe('18.004');
+    await eventually(() => entry(page).inputValue()).toBe('18.004');
     await down('F14', false);
     await down('F14', true);
-    expect(await reading(page).textContent()).toBe('18.004');
+    await eventually(() => reading(page).textContent()).toBe('18.004');
     await eventually(() => booked(server, job)).toHaveLength(1);
     await close();
   });
@@ -461,10 +476,10 @@ describe('a foot switch', () => {
     };
     const { page, job, close } = await rings(desk, { pedals: JSON.stringify(pedals) });
     await log(page, '18.004', '18.504');
-    expect(await question(page).count()).toBe(1);
+    await eventually(() => question(page).count()).toBe(1);
     await page.keyboard.press('F6');
-    expect(await question(page).count()).toBe(0);
-    expect(await place(page, 0, 1).getAttribute('data-next')).toBe('true');
+    await eventually(() => question(page).count()).toBe(0);
+    await eventually(() => place(page, 0, 1).getAttribute('data-next')).toBe('true');
     await eventually(() => corrections(job)).toMatchObject([
       { kind: 'void', reason: 'measured again' },
     ]);
@@ -491,7 +506,7 @@ describe('for the ear, the hand and the light', () => {
     ]);
     await page.evaluate(() => Reflect.deleteProperty(window, 'speechSynthesis'));
     await log(page, '18.012');
-    expect(await reading(page).textContent()).toBe('18.012');
+    await eventually(() => reading(page).textContent()).toBe('18.012');
     await close();
   });
 
@@ -543,28 +558,28 @@ describe('coming back', () => {
     await page.reload();
     await ready(page);
     const where = page.getByRole('status').filter({ hasText: 'You were here' });
-    expect(await where.textContent()).toMatch(
+    await eventually(() => where.textContent()).toMatch(
       /You were here at \d\d:\d\d: R1 bore, top, across B, read 18\.006\. Next: middle, across A\./,
     );
     await key(page, '1').tap();
-    expect(await where.count()).toBe(0);
+    await eventually(() => where.count()).toBe(0);
     await key(page, 'Rub out').tap();
 
     await key(page, 'next piece').tap();
     await page.reload();
     await ready(page);
-    expect(await where.textContent()).toMatch(/R1 bore.*Next: R2 bore, top, across A\./);
+    await eventually(() => where.textContent()).toMatch(/R1 bore.*Next: R2 bore, top, across A\./);
     await page.getByRole('button', { name: 'Go on' }).tap();
-    expect(await where.count()).toBe(0);
+    await eventually(() => where.count()).toBe(0);
 
     await page.goto(server.url);
     const carry = page.getByRole('region', { name: 'Carry on' });
-    expect(await carry.textContent()).toContain('You stopped at R1, ring');
-    expect(await carry.textContent()).toContain('Bore read 18.006. Next:');
+    await eventually(() => carry.textContent()).toContain('You stopped at R1, ring');
+    await eventually(() => carry.textContent()).toContain('Bore read 18.006. Next:');
     await carry.getByRole('link', { name: 'Carry on' }).tap();
     await ready(page);
-    expect(await head(page).textContent()).toContain('R1');
-    expect(await where.count()).toBe(0); // it has just been told
+    await eventually(() => head(page).textContent()).toContain('R1');
+    await eventually(() => where.count()).toBe(0); // it has just been told
 
     const hours = String(Date.now() - 3 * 3_600_000);
     await page.evaluate(
@@ -573,7 +588,7 @@ describe('coming back', () => {
     );
     await page.goto(page.url());
     await ready(page);
-    expect(await where.textContent()).toContain('R1 bore, top, across B, read 18.006');
+    await eventually(() => where.textContent()).toContain('R1 bore, top, across B, read 18.006');
     await close();
   });
 
@@ -599,9 +614,9 @@ describe('coming back', () => {
     const leave = (minutes: number) =>
       page.evaluate((m) => (window as unknown as { leave: (m: number) => void }).leave(m), minutes);
     await leave(2);
-    expect(await where.count()).toBe(0);
+    await eventually(() => where.count()).toBe(0);
     await leave(180);
-    expect(await where.textContent()).toContain('read 18.004');
+    await eventually(() => where.textContent()).toContain('read 18.004');
     await close();
   });
 
@@ -609,13 +624,13 @@ describe('coming back', () => {
     const { page, job, close } = await rings(desk);
     await log(page, '18.004');
     await page.keyboard.press('Shift+N');
-    expect(await head(page).textContent()).toContain('R2');
+    await eventually(() => head(page).textContent()).toContain('R2');
     await page.keyboard.press('v');
-    expect(await head(page).textContent()).toContain('R1');
-    expect(await notice(page).textContent()).toContain('The last entry is on R1');
+    await eventually(() => head(page).textContent()).toContain('R1');
+    await eventually(() => notice(page).textContent()).toContain('The last entry is on R1');
     expect(await corrections(job)).toEqual([]);
     await page.keyboard.press('v');
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).toContain('Struck out');
     await close();
   });
 });
@@ -625,11 +640,11 @@ describe('a held reading', () => {
     const { page, job, close } = await rings(small);
     await log(page, '18.004', '18.504');
     await question(page).getByRole('button', { name: 'Keep it as it is' }).tap();
-    expect(await question(page).textContent()).toContain('Why does it count?');
+    await eventually(() => question(page).textContent()).toContain('Why does it count?');
     await question(page).getByRole('button', { name: 'Back' }).tap();
     await question(page).getByRole('button', { name: 'Keep it as it is' }).tap();
     await question(page).getByRole('button', { name: 'the part is so' }).tap();
-    expect(await question(page).count()).toBe(0);
+    await eventually(() => question(page).count()).toBe(0);
     await key(page, 'next piece').tap();
     await log(page, '18.005', '18.505');
     await question(page).getByRole('button', { name: 'Keep it as it is' }).tap();
@@ -645,14 +660,16 @@ describe('a held reading', () => {
   it('is not asked for: what is typed over an open question is named until something is kept', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'L1', balloon: '1' });
     await log(page, '18.011', '18.012');
-    expect(await notice(page).textContent()).toContain('18.011 was not answered, and not kept.');
+    await eventually(() => notice(page).textContent()).toContain(
+      '18.011 was not answered, and not kept.',
+    );
     await log(page, '18.010');
-    expect(await notice(page).textContent()).toContain(
+    await eventually(() => notice(page).textContent()).toContain(
       '18.011 and 18.012 were not answered, and not kept. All 6 taken. Where is 18.010 from?',
     );
     await page.keyboard.press('1');
     await expect.poll(() => reading(page).textContent()).toBe('18.010');
-    expect(await notice(page).count()).toBe(0);
+    await eventually(() => notice(page).count()).toBe(0);
     await close();
   });
 
@@ -670,7 +687,7 @@ describe('a held reading', () => {
       '18.007 bottom A',
       '18.008 bottom B',
     ]);
-    expect(await question(page).textContent()).toContain('One turn of the thimble?');
+    await eventually(() => question(page).textContent()).toContain('One turn of the thimble?');
     await close();
   });
 
@@ -694,8 +711,10 @@ describe('a held reading', () => {
     await log(page, '18.004', '18.005', '18.004', '18.005', '18.004');
     await eventually(() => booked(server, job)).toHaveLength(5);
     await log(page, '18.023');
-    expect(await question(page).textContent()).toContain('Far from the others. Is it right?');
-    expect(await question(page).textContent()).toContain('Bore gauge 1 repeats');
+    await eventually(() => question(page).textContent()).toContain(
+      'Far from the others. Is it right?',
+    );
+    await eventually(() => question(page).textContent()).toContain('Bore gauge 1 repeats');
     await close();
   });
 });
@@ -711,18 +730,18 @@ describe('the choices of this device', () => {
     await page.keyboard.press('v');
     expect(await verdict(page).textContent()).not.toContain('Struck out');
     await page.keyboard.press('d');
-    expect(await page.getByRole('dialog').count()).toBe(0);
+    await eventually(() => page.getByRole('dialog').count()).toBe(0);
     await close();
   });
 
   it('go on with this feature on every piece, where that is the order', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'L1', balloon: '1' }, small);
-    expect(await key(page, 'next feature').count()).toBe(1);
+    await eventually(() => key(page, 'next feature').count()).toBe(1);
     await page.getByRole('button', { name: /Choose another piece/ }).tap();
     await page.getByText('this feature on every piece').tap();
     await page.getByRole('dialog').getByRole('button', { name: 'Close' }).tap();
     await key(page, 'next piece').tap();
-    expect(await head(page).textContent()).toMatch(/L2.*bore/s);
+    await eventually(() => head(page).textContent()).toMatch(/L2.*bore/s);
     await close();
   });
 });

@@ -93,17 +93,17 @@ describe('with a thumb on a phone', () => {
     const choose = page.getByRole('button', { name: /Choose another piece/ });
     await choose.tap();
     await page.getByRole('list', { name: 'Pieces' }).getByRole('button', { name: 'L4' }).tap();
-    expect(await head(page).textContent()).toContain('L4');
+    await eventually(() => head(page).textContent()).toContain('L4');
     await choose.tap();
     await page
       .getByRole('list', { name: 'Features' })
       .getByRole('button', { name: '1 Bore' })
       .tap();
-    expect(await head(page).textContent()).toContain('bore');
+    await eventually(() => head(page).textContent()).toContain('bore');
     await choose.tap();
     await page.getByRole('button', { name: /Crank web/ }).tap();
     await page.getByRole('button', { name: 'W5', exact: true }).tap();
-    expect(await head(page).textContent()).toContain('boss outside');
+    await eventually(() => head(page).textContent()).toContain('boss outside');
     await close();
   });
 });
