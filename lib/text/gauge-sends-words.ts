@@ -34,7 +34,7 @@ function endWords(end: MessageEnd, pauseMs: number | null): string {
     case 'space':
       return 'ends a reading with a space';
     case 'nothing':
-      return `ends a reading with nothing, so that ${pauseMs ?? 150} ms of silence end it`;
+      return `ends a reading with ${pauseMs ?? 150} ms of silence`;
   }
 }
 

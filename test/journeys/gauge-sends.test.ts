@@ -70,7 +70,7 @@ it('learns a gauge that types from three readings, says so, and reads with it at
   await gauge(page, '18,007', 20, 'nothing');
   await panel(page)
     .getByText(
-      'Bore gauge 1 ends a reading with nothing, so that 150 ms of silence end it, writes a decimal comma and is always in mm.',
+      'Bore gauge 1 ends a reading with 150 ms of silence, writes a decimal comma and is always in mm.',
     )
     .waitFor();
   expect(await panel(page).getByRole('listitem').allTextContents()).toEqual([

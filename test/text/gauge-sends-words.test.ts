@@ -25,7 +25,7 @@ describe('the words of how a gauge sends', () => {
       'Mic 2 ends a reading with a space, writes no decimals and follows its own mm and inch button, which is checked by size.',
     );
     expect(of({ sendsEnd: 'nothing', sendsMark: '.', sendsUnit: null })).toBe(
-      'Mic 2 ends a reading with nothing, so that 150 ms of silence end it and writes a decimal point.',
+      'Mic 2 ends a reading with 150 ms of silence and writes a decimal point.',
     );
     expect(of({ sendsEnd: 'nothing', sendsPauseMs: 200 })).toContain('200 ms of silence');
   });
