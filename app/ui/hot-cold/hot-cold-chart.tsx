@@ -47,7 +47,7 @@ export function HotColdChart({ hot, fit, shown, title }: Props) {
               y1={at.touching}
               y2={at.touching}
             />
-            <text className={styles.small} x={plot.left + 6} y={at.touching - 5}>
+            <text className={styles.touchingWord} x={plot.left + 6} y={at.touching - 5}>
               touching
             </text>
           </>
@@ -92,9 +92,10 @@ export function HotColdChart({ hot, fit, shown, title }: Props) {
         <polyline className={styles.apart} points={line(at.apart)} />
         <rect className={styles.bad} x={at.bad.x - 4} y={at.bad.y - 4} width={8} height={8} />
         <circle className={styles.tight} cx={at.tight.x} cy={at.tight.y} r={9} />
+        <circle className={styles.tight} cx={at.tightLabel.x - 8} cy={at.tightLabel.y - 5} r={6} />
         <text
           className={styles.tightLabel}
-          x={at.tightLabel.x}
+          x={at.tightLabel.x - 20}
           y={at.tightLabel.y}
           textAnchor={at.tightLabel.anchor}
         >

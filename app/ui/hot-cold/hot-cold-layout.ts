@@ -27,11 +27,8 @@ export type HotColdLayout = {
   tightLabel: Label;
 };
 
-/** The tightest part of the chart is told by a number as well: this is how far its label stands off. */
-const off = 10;
-
-/** Left free above and below everything drawn, px: a line of words. */
-const room = 32;
+/** Left free above what is drawn, px: a line of words; and below it, for the ring. */
+const room = { above: 34, below: 14 };
 
 /**
  * Lays out clearance (upright) against the temperature of the inner piece (across). Pure.
@@ -59,8 +56,9 @@ export function hotColdLayout(
     fit.minPm,
     fit.maxPm,
   ];
-  const spanX = padded(temperatures, 0.03, 1);
-  const spanY = padded(heights, room / (plot.bottom - plot.top - 2 * room), 1_000_000);
+  const spanX = padded(temperatures, { low: 0.03, high: 0.03 }, 1);
+  const left = plot.bottom - plot.top - room.above - room.below;
+  const spanY = padded(heights, { low: room.below / left, high: room.above / left }, 1_000_000);
   const x = (c: number) =>
     plot.left + ((c - spanX.low) / (spanX.high - spanX.low)) * (plot.right - plot.left);
   const y = (pm: number) =>
@@ -100,7 +98,13 @@ export function hotColdLayout(
     apart: [{ x: x(hot.bad.outerC), y: y(start) }, bad],
     bad,
     tight,
-    tightLabel: labelOf(tight, `tightest, ${hotClearance(tightPm, shown)}`, plot),
+    // Above everything drawn, where no line can run through it; the ring says which point it is.
+    tightLabel: {
+      x: plot.right - 2,
+      y: plot.top + 16,
+      text: `tightest, ${hotClearance(tightPm, shown)}`,
+      anchor: 'end',
+    },
   };
 }
 
@@ -113,19 +117,14 @@ function soakedAt({ soaked }: HotCold, temperatureC: number): number {
   return Math.round(first.clearancePm + share * (last.clearancePm - first.clearancePm));
 }
 
-function labelOf(at: Point, text: string, plot: HotColdLayout['plot']): Label {
-  const middle = (plot.left + plot.right) / 2;
-  const below = at.y + off + 16 < plot.bottom;
-  const y = below ? at.y + off + 14 : at.y - off - 4;
-  return at.x > middle
-    ? { x: Math.min(at.x + off, plot.right - 4), y, text, anchor: 'end' }
-    : { x: Math.max(at.x - off, plot.left + 4), y, text, anchor: 'start' };
-}
-
-function padded(values: readonly number[], share: number, least: number) {
+function padded(
+  values: readonly number[],
+  share: { low: number; high: number },
+  least: number,
+): { low: number; high: number } {
   const [low, high] = [Math.min(...values), Math.max(...values)];
-  const pad = Math.max((high - low) * share, least);
-  return { low: low - pad, high: high + pad };
+  const pad = (part: number) => Math.max((high - low) * part, least);
+  return { low: low - pad(share.low), high: high + pad(share.high) };
 }
 
 function steps({ low, high }: { low: number; high: number }, least: number, unit: number) {

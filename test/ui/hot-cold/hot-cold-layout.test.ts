@@ -45,15 +45,16 @@ describe('hotColdLayout', () => {
     expect(at.apart[1]).toEqual(at.bad);
   });
 
-  it('marks the tightest, in words as well, clear of the axis', () => {
+  it('marks the tightest, and says it in words above everything that is drawn', () => {
     const at = hotColdLayout(hot, fit, mm, { width: 296, height: 260 });
     expect(at.tight).toEqual(at.bad);
     expect(at.tightLabel.text).toBe('tightest, 0.002 clear');
-    expect(at.tightLabel.y).toBeGreaterThan(at.bad.y + 10);
-    expect(at.tightLabel.y).toBeLessThan(at.plot.bottom);
+    expect(at.tightLabel.y).toBeGreaterThan(at.plot.top);
+    const drawn = [at.band.top, ...[...at.soaked, ...at.apart].map(({ y }) => y)];
+    expect(Math.min(...drawn)).toBeGreaterThan(at.tightLabel.y + 8);
     const soaked = hotColdLayout({ ...hot, tight: 'soaked' }, fit, mm, size);
     expect(soaked.tight).toEqual(soaked.soaked[0]);
-    expect(soaked.tightLabel.anchor).toBe('start');
+    expect(soaked.tightLabel.text).toBe('tightest, 0.010 clear');
   });
 
   it('shows where the two touch only while that is on the chart', () => {
