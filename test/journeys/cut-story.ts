@@ -103,15 +103,22 @@ export async function useGauge(page: Page, name: RegExp): Promise<void> {
 
 /** One size by the keyboard. */
 export async function type(page: Page, figure: string): Promise<void> {
-  await ready(page);
+  await entry(page).waitFor();
   await page.keyboard.type(figure);
   await page.keyboard.press('Enter');
   await expect.poll(() => entry(page).inputValue()).toBe('');
 }
 
+/** Waits until the book has a reading: only then may the page be left. */
+export async function inTheBook(job: Plungers, figure: string): Promise<void> {
+  await expect
+    .poll(async () => (await job.sheet()).readings.map(({ text }) => text), { timeout: 20_000 })
+    .toContain(figure);
+}
+
 /** One size by the thumb. */
 export async function tapIn(page: Page, figure: string): Promise<void> {
-  await ready(page);
+  await entry(page).waitFor();
   for (const character of figure) {
     const name = character === '.' ? 'point' : character;
     await page.getByRole('button', { name, exact: true }).tap();
@@ -130,5 +137,13 @@ export const logged = async (page: Page) =>
   (await page.getByRole('region', { name: 'Cuts' }).locator('tbody tr').allInnerTexts()).map(
     (line) => line.replaceAll(/\s+/g, ' ').trim(),
   );
-export const isCut = (page: Page) => page.waitForURL(/\/cut\?piece=/);
-export const isBench = (page: Page) => page.waitForURL(/\/bench\?piece=/);
+export const isCut = (page: Page) => isAt(page, /\/cut\?piece=/);
+export const isBench = (page: Page) => isAt(page, /\/bench\?piece=/);
+
+/** Waits for the address; where it does not come, says what stands on the page instead. */
+async function isAt(page: Page, address: RegExp): Promise<void> {
+  await page.waitForURL(address).catch(async (error: unknown) => {
+    const says = await page.locator('main').innerText();
+    throw new Error(`${String(error)}\n${page.url()}\n${says}`, { cause: error });
+  });
+}

@@ -4,6 +4,7 @@ import { startServer, type RunningServer } from '../setup/start-server.mjs';
 import { desk, loadExample, phone } from './bench-story';
 import {
   isBench,
+  inTheBook,
   isCut,
   left,
   logged,
@@ -45,6 +46,7 @@ describe('a plunger turned to its liner', () => {
     await job.bench(page, 'L1');
     await useGauge(page, /Bore gauge 1/);
     await type(page, '18.010');
+    await inTheBook(job, '18.010');
     await job.bench(page, 'P1');
     await useGauge(page, /Mic 2/);
     await type(page, '18.300');
@@ -65,15 +67,17 @@ describe('a plunger turned to its liner', () => {
       .poll(() => sentence(page))
       .toBe('Two cuts alike first; then I can say what the next will take.');
     // A third of 0.300 is 0.100 on diameter: five divisions of the radius.
-    expect([await left(page), await onDial(page)]).toEqual(['0.300', '0.05']);
-    expect(await logged(page)).toEqual(['1 next 0.100']);
+    await expect
+      .poll(async () => [await left(page), await onDial(page)])
+      .toEqual(['0.300', '0.05']);
+    await expect.poll(() => logged(page)).toEqual(['1 next 0.100']);
 
     await page.keyboard.press('Enter');
     await isBench(page);
     await type(page, '18.207');
     await page.keyboard.press('c');
     await isCut(page);
-    expect(await logged(page)).toEqual(['1 0.100 0.093 0.93 18.207', '2 next 0.100']);
+    await expect.poll(() => logged(page)).toEqual(['1 0.100 0.093 0.93 18.207', '2 next 0.100']);
 
     await page.keyboard.press('Enter');
     await isBench(page);
@@ -82,11 +86,11 @@ describe('a plunger turned to its liner', () => {
     await isCut(page);
     // (0.93 + 0.94)/2 = 0.935. To the stop, 17.9988: 0.1142 / (0.935 + 6.31 x 0.0071 x 1.22) = 0.1154: five.
     await expect.poll(() => sentence(page)).toContain('One cut, short of the target');
-    expect(await onDial(page)).toBe('0.05');
+    await expect.poll(() => onDial(page)).toBe('0.05');
     const learned = page.getByText(/of what you ask/);
-    expect(await learned.textContent()).toContain(
-      'It takes 0.94 of what you ask, over two cuts, spread 0.007.',
-    );
+    await expect
+      .poll(() => learned.textContent())
+      .toContain('It takes 0.94 of what you ask, over two cuts, spread 0.007.');
 
     // A spring pass instead, counted apart.
     await page.keyboard.press('s');
@@ -94,13 +98,11 @@ describe('a plunger turned to its liner', () => {
     await type(page, '18.111');
     await page.keyboard.press('c');
     await isCut(page);
-    expect((await logged(page)).slice(0, 3)).toEqual([
-      '1 0.100 0.093 0.93 18.207',
-      '2 0.100 0.094 0.94 18.113',
-      '3 spring 0.002 18.111',
-    ]);
-    expect(await learned.textContent()).toContain('over two cuts');
-    expect(await learned.textContent()).toContain('One spring pass took 0.002.');
+    await expect
+      .poll(async () => (await logged(page)).slice(0, 3))
+      .toEqual(['1 0.100 0.093 0.93 18.207', '2 0.100 0.094 0.94 18.113', '3 spring 0.002 18.111']);
+    await expect.poll(() => learned.textContent()).toContain('over two cuts');
+    await expect.poll(() => learned.textContent()).toContain('One spring pass took 0.002.');
 
     await page.keyboard.press('Enter');
     await isBench(page);
@@ -128,6 +130,7 @@ describe('a plunger turned to its liner', () => {
 
     await page.keyboard.press('Escape');
     await isBench(page);
+    await expect.poll(async () => (await job.sheet()).cuts.length).toBe(6);
     const { cuts } = await job.sheet();
     expect(
       cuts.map(({ ordinal, spring, askedPm, dial, divisionPm }) => [
@@ -158,6 +161,7 @@ describe('a plunger turned to its liner', () => {
     await job.bench(page, 'L2');
     await useGauge(page, /Bore gauge 1/);
     await type(page, '18.020'); // 0.002 over its upper limit
+    await inTheBook(job, '18.020');
     await job.bench(page, 'P2');
     await useGauge(page, /Mic 2/);
     await page.goto(`${server.url}/jobs/${job.jobId}/board`);
@@ -167,6 +171,7 @@ describe('a plunger turned to its liner', () => {
 
     await job.bench(page, 'P2');
     await type(page, '18.090');
+    await inTheBook(job, '18.090');
     await page.goto(`${server.url}/jobs/${job.jobId}/fits`);
     const card = page.getByRole('region', { name: 'Make P2 to L2' });
     await card.waitFor();
@@ -177,7 +182,7 @@ describe('a plunger turned to its liner', () => {
     expect(text).toContain('On the radius dial, 4 divisions0.04');
     await card.getByRole('link', { name: 'Cut P2' }).click();
     await isCut(page);
-    expect(await left(page)).toBe('0.080');
+    await expect.poll(() => left(page)).toBe('0.080');
     await context.close();
   });
 });
@@ -190,7 +195,7 @@ describe('by thumb on a phone', () => {
     await page.getByRole('button', { name: /Next cut/ }).tap();
     await isCut(page);
     await page.getByRole('button', { name: 'One division more' }).tap();
-    expect(await onDial(page)).toBe('0.02');
+    await expect.poll(() => onDial(page)).toBe('0.02');
     await page.getByRole('button', { name: 'Cut taken, measure' }).tap();
     await isBench(page);
     await tapIn(page, '17.996');
@@ -266,6 +271,12 @@ describe('without a network', () => {
     await page.keyboard.press('c');
     await isCut(page);
     await expect.poll(() => sentence(page)).toContain('Two cuts alike first');
+    // Back and forward of the browser go between the two as well.
+    await page.goBack();
+    await isBench(page);
+    await page.goForward();
+    await isCut(page);
+    await expect.poll(() => sentence(page)).toContain('Two cuts alike first');
     await page.keyboard.press('c');
     await isBench(page);
     const before = (await job.sheet()).cuts.length;
@@ -274,6 +285,7 @@ describe('without a network', () => {
     for (const figure of ['18.280', '18.160']) {
       await page.keyboard.press('c');
       await isCut(page);
+      await page.getByRole('button', { name: 'Cut taken, measure' }).waitFor();
       await page.keyboard.press('Enter');
       await isBench(page);
       await type(page, figure);
@@ -281,10 +293,9 @@ describe('without a network', () => {
     await page.keyboard.press('c');
     await isCut(page);
     // Asked 0.120 twice (a third of 0.390 is six divisions), got 0.120 twice.
-    expect((await logged(page)).slice(0, 2)).toEqual([
-      '1 0.120 0.120 1.00 18.280',
-      '2 0.120 0.120 1.00 18.160',
-    ]);
+    await expect
+      .poll(async () => (await logged(page)).slice(0, 2))
+      .toEqual(['1 0.120 0.120 1.00 18.280', '2 0.120 0.120 1.00 18.160']);
     await page.getByText('4 to send').waitFor();
     expect((await job.sheet()).cuts).toHaveLength(before);
 

@@ -1,47 +1,61 @@
 'use client';
 
 import { usePathname, useSearchParams } from 'next/navigation';
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { BenchSheet } from '../bench/bench-sheet';
 import { remember } from '../bench/device-memory';
 import { useJob } from '../job/job-provider';
 import { CutSheet } from './cut-sheet';
 import { CutSwitchContext, type CellAt, type CutSwitch } from './cut-switch';
 
+type Shown = { sheet: 'bench' | 'cut'; pieceId: string | null; featureId: string | null };
+
 /**
  * The Bench, or the Cut screen of one piece, by the address. The way between them asks the server for
- * nothing, so that measuring, cutting and measuring again go on without a network.
+ * nothing, so that measuring, cutting and measuring again go on without a network; and it is gone in the
+ * moment of the key, so that the next key belongs to the screen that is seen.
  */
 export function BenchOrCut({ blind = null }: { blind?: string | null }) {
   const { view } = useJob();
-  const isCut = usePathname().endsWith('/cut');
-  const searched = useSearchParams();
   const jobId = view.sheet.job.id;
+  const path = usePathname();
+  const searched = useSearchParams();
+  const [shown, setShown] = useState(() => shownBy(path, searched));
   const ways = useMemo((): CutSwitch => {
-    const go = (sheet: 'bench' | 'cut') => (cell: CellAt) => {
-      remember(`stop:${jobId}`, JSON.stringify(cell));
-      const asked = new URLSearchParams({ piece: cell.pieceId, feature: cell.featureId });
+    const go = (sheet: Shown['sheet']) => (cell: CellAt) => {
+      const { pieceId, featureId } = cell;
+      remember(`stop:${jobId}`, JSON.stringify({ pieceId, featureId }));
+      const asked = new URLSearchParams({ piece: pieceId, feature: featureId });
       window.history.pushState(null, '', `/jobs/${jobId}/${sheet}?${asked}`);
+      setShown({ sheet, pieceId, featureId });
       window.scrollTo(0, 0);
     };
     return { toCut: go('cut'), toBench: go('bench') };
   }, [jobId]);
-  const pieceId = searched.get('piece');
-  const featureId = searched.get('feature');
+
+  // Back and forward, or a link: the address itself says what is to be seen.
+  useEffect(() => {
+    const { pathname, search } = window.location;
+    // The router may still be on its way to where the address is already.
+    if (pathname !== path) return;
+    const said = shownBy(pathname, new URLSearchParams(search));
+    // oxlint-disable-next-line react/set-state-in-effect -- the router follows the address, not the other way about
+    setShown((old) => (old.sheet === said.sheet ? old : said));
+  }, [path]);
+
+  const { sheet, pieceId, featureId } = shown;
+  const asked = useMemo(() => ({ pieceId, featureId }), [pieceId, featureId]);
   return (
     <CutSwitchContext value={ways}>
-      {isCut ? (
-        <CutSheet key={`${pieceId} ${featureId}`} asked={{ pieceId, featureId }} />
-      ) : (
-        <BenchHere blind={blind} />
-      )}
+      {sheet === 'cut' ? <CutSheet asked={asked} /> : <BenchSheet asked={asked} blind={blind} />}
     </CutSwitchContext>
   );
 }
 
-/** The Bench as it was asked for when it came up; from then on it keeps its own place in the address. */
-function BenchHere({ blind }: { blind: string | null }) {
-  const searched = useSearchParams();
-  const [asked] = useState({ pieceId: searched.get('piece'), featureId: searched.get('feature') });
-  return <BenchSheet asked={asked} blind={blind} />;
+function shownBy(path: string, searched: { get: (name: string) => string | null }): Shown {
+  return {
+    sheet: path.endsWith('/cut') ? 'cut' : 'bench',
+    pieceId: searched.get('piece'),
+    featureId: searched.get('feature'),
+  };
 }
