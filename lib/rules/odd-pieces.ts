@@ -38,8 +38,10 @@ const picoPerMilli = 1e9;
  * Pieces that stand off the line, in every stretch between events that start the drift afresh.
  *
  * The mean-shift outlier test of `lineOutlierTest` at 5 %, once more without the one just found, up to a
- * fifth of the stretch. A piece no farther off than its own expanded uncertainty, or than two divisions of
- * the gauge, is not odd: it cannot be told from the line. Nothing is taken out of any figure by this: it is a question to a person.
+ * fifth of the stretch. A piece within two divisions of the gauge of the line is not odd: roundings do
+ * that. Its stated uncertainty is not asked: what all readings of a gauge share moves no single piece, and
+ * one slip among a piece's readings would hide itself by it. Nothing is taken out of any figure by this:
+ * it is a question to a person.
  * Cost: O(pieces) for each that is found.
  */
 export function oddPieces(view: RunView): OddPieces {
@@ -61,7 +63,7 @@ function oddOf(stretch: readonly RunPoint[], leastPm: number): OddPiece[] {
     const point = rest[index]!;
     rest = rest.filter((_, i) => i !== index);
     const offPm = offLine(point, rest);
-    if (Math.abs(offPm) <= Math.max(leastPm, point.size.expandedPm)) break;
+    if (Math.abs(offPm) <= leastPm) break;
     found.push(point);
   }
   return found

@@ -11,8 +11,8 @@ import type { Standing } from './standing';
 export type OddSlip = { reading: Standing; kind: SlipKind | null; insteadPm: number | null };
 
 /**
- * What an odd piece's readings look like against where the line puts it: each is held against that size
- * and the piece's other readings, by the fingerprints of `slipOf`. The first that one explains is named;
+ * What an odd piece's readings look like against where the line puts it: each is held against that size,
+ * by the fingerprints of `slipOf`. The first that one explains is named;
  * else the one farthest off. Null where the piece has no counted reading with a known gauge.
  */
 export function oddSlip(view: JobView, odd: OddPiece, decimal: DecimalMark): OddSlip | null {
@@ -32,7 +32,8 @@ export function oddSlip(view: JobView, odd: OddPiece, decimal: DecimalMark): Odd
       decimal,
       exceptId: reading.id,
     });
-    const slip = slipOf(reading, { ...facts, othersPm: [expectedPm], limits: cell.limits });
+    // The gauge's history has the doubted reading in it and would excuse it.
+    const slip = slipOf(reading, { ...facts, othersPm: [expectedPm], repeatPm: null });
     if (slip !== null && slip.kind !== 'far off') {
       return { reading, kind: slip.kind, insteadPm: slip.insteadPm };
     }

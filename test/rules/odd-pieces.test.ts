@@ -33,8 +33,8 @@ describe('odd pieces', () => {
     expect(marks(odd, [{ kind: 'insert changed', afterOrdinal: 8 }])).toEqual(['W6']);
   });
 
-  it('are not called so within their own uncertainty, however still the others stand', () => {
-    // Every other piece on the line to 0.01; this one 0.6 off, with plus or minus 0.9 on it.
+  it('are not called so within two divisions, however still the others stand', () => {
+    // Every other piece on the line to 0.01; this one 0.6 off, read in whole micrometres.
     const still = Array.from({ length: 12 }, (_, i) => -20 + i + (i % 2 === 0 ? 0.01 : -0.01));
     expect(marks(still.map((v, i) => (i === 6 ? v + 0.6 : v)))).toEqual([]);
     expect(marks(still.map((v, i) => (i === 6 ? v + 6 : v)))).toEqual(['W7']);
