@@ -1,5 +1,6 @@
+import axe, { type AxeResults } from 'axe-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
 import { desk, loadExample, phone, ready } from './bench-story';
@@ -23,7 +24,7 @@ afterAll(async () => {
   await server.remove();
 });
 
-async function open(path: string, options = desk): Promise<Page> {
+async function open(path: string, options: BrowserContextOptions = desk): Promise<Page> {
   const page = await (await chromium.newContext(options)).newPage();
   await page.goto(`${server.url}${path}`);
   return page;
@@ -255,21 +256,32 @@ it('features alike are chosen on Runs, and charted from their own nominals', asy
 });
 
 it.each([
-  ['a phone', { viewport: { width: 320, height: 640 }, hasTouch: true }],
-  ['a desk', desk],
-])('nothing scrolls sideways on %s with every panel there is', async (_, options) => {
+  ['a phone in glare', { viewport: { width: 320, height: 640 }, hasTouch: true }, 'glare'],
+  ['a tablet in the dark', { viewport: { width: 768, height: 1024 } }, 'dark'],
+  ['a desk', desk, 'light'],
+])('every panel there is is sound on %s, and nothing scrolls sideways', async (_, size, theme) => {
   const pins = await startPins(server, {
     quantity: 30,
     run: { control: 'single pieces', patterns: ['beyond three sigma'] },
   });
   await measure(server, pins, [...growing, ...growing.map((um, i) => (i === 6 ? 15 : um))]);
-  const page = await open(`/jobs/${pins.jobId}/runs`, options);
+  const page = await open(`/jobs/${pins.jobId}/runs`, size);
+  await page.evaluate((t) => document.documentElement.setAttribute('data-theme', t), theme);
+  await panel(page, 'Q17 stands off the line').waitFor();
   await panel(page, 'Control chart').getByText('Chart, groups, limits, rules').click();
   await panel(page, 'Control chart').getByLabel('Taken at a time').waitFor();
+  await page.getByRole('button', { name: 'Offset moved' }).click();
+  await page.getByRole('form', { name: 'New event' }).waitFor();
   const [wide, room] = await page.evaluate(() => [
     document.documentElement.scrollWidth,
     document.documentElement.clientWidth,
   ]);
   expect(wide).toBeLessThanOrEqual(room!);
+  await page.evaluate(axe.source);
+  const { violations } = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
+  );
+  const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+  expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html).join(' ')}`)).toEqual([]);
   await page.context().close();
 });
