@@ -126,7 +126,7 @@ export function GaugeRegister({ gauges, usage, decimal, teach }: Props) {
           </tbody>
         </table>
       )}
-      {open === null && (
+      {open === null && learner === undefined && (
         <div className={styles.buttons}>
           <Button kind="main" onClick={() => setOpen('new')}>
             Add a gauge
