@@ -411,16 +411,16 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   };
 
   const arrive = (text: string) => {
-    const open = notice?.kind === 'question' ? (input.current?.value ?? '').trim() : null;
-    makeRoom();
+    // What was open is settled, and on the bench, before this one is judged.
+    flushSync(makeRoom);
+    const dropped = unkeptWords(unkept.current);
     const { gauge, unit } = bench;
-    const always = gauge?.sendsUnit === 'mm' || gauge?.sendsUnit === 'in';
+    const rule = gauge?.sendsUnit;
     judge(text, nowMs(), {
-      unit: always ? (gauge.sendsUnit as 'mm' | 'in') : (gauge?.unit ?? unit),
+      unit: rule === 'mm' || rule === 'in' ? rule : (gauge?.unit ?? unit),
     });
-    if (open !== null && told.current === null) {
-      setNotice({ kind: 'said', says: `${open} was not answered, and not kept.` });
-    }
+    // It was kept before anybody could see what was dropped for it.
+    if (dropped !== '' && told.current === null) setNotice({ kind: 'said', says: dropped });
   };
 
   return {
