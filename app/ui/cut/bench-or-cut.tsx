@@ -1,12 +1,17 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { usePathname, useSearchParams } from 'next/navigation';
 import { useEffect, useMemo, useState } from 'react';
 import { BenchSheet } from '../bench/bench-sheet';
 import { remember } from '../bench/device-memory';
 import { useJob } from '../job/job-provider';
-import { CutSheet } from './cut-sheet';
 import { CutSwitchContext, type CellAt, type CutSwitch } from './cut-switch';
+
+/** Past the first reading, well before the first cut. */
+const fetchAfterMs = 1500;
+const cutSheet = () => import('./cut-sheet');
+const CutSheet = dynamic(() => cutSheet().then((one) => one.CutSheet));
 
 type Shown = { sheet: 'bench' | 'cut'; pieceId: string | null; featureId: string | null };
 
@@ -32,6 +37,12 @@ export function BenchOrCut({ blind = null }: { blind?: string | null }) {
     };
     return { toCut: go('cut'), toBench: go('bench') };
   }, [jobId]);
+
+  // The Bench comes up without the Cut screen, and fetches it while there is a network.
+  useEffect(() => {
+    const timer = setTimeout(() => void cutSheet().catch(() => undefined), fetchAfterMs);
+    return () => clearTimeout(timer);
+  }, []);
 
   // Back and forward, or a link: the address itself says what is to be seen.
   useEffect(() => {

@@ -182,7 +182,11 @@ export function CutOpen({ cut, saying, personId }: Props) {
             <div className={styles.says}>
               <ChangedRow changed={said.changed} onSay={saying.sayChanged} />
               {open === 'warm' || said.temperatureMilliC !== null ? (
-                <WarmField milliC={said.temperatureMilliC} onSay={saying.sayWarm} />
+                <WarmField
+                  decimal={chosen.decimal}
+                  milliC={said.temperatureMilliC}
+                  onSay={saying.sayWarm}
+                />
               ) : (
                 <button type="button" className={styles.textButton} onClick={() => setOpen('warm')}>
                   The piece is warm

@@ -2,15 +2,22 @@
 
 import { useState } from 'react';
 import { typedDegrees } from '@/lib/rules/cuts/typed-degrees';
+import type { DecimalMark } from '@/lib/units/picometres';
 import { Field } from '../primitives/field';
 import styles from './cut.module.css';
 
-type Props = { milliC: number | null; onSay: (milliC: number | null) => void };
+type Props = {
+  decimal: DecimalMark;
+  milliC: number | null;
+  onSay: (milliC: number | null) => void;
+};
 
 /** How warm the piece is, typed at any time; it belongs to the size that was just measured. */
-export function WarmField({ milliC, onSay }: Props) {
-  const [text, setText] = useState(milliC === null ? '' : String(milliC / 1000));
-  const wrong = text.trim() !== '' && typedDegrees(text) === null;
+export function WarmField({ decimal, milliC, onSay }: Props) {
+  const [text, setText] = useState(
+    milliC === null ? '' : String(milliC / 1000).replace('.', decimal),
+  );
+  const wrong = text.trim() !== '' && typedDegrees(text, decimal) === null;
   return (
     <div className={styles.warm}>
       <Field
@@ -23,7 +30,7 @@ export function WarmField({ milliC, onSay }: Props) {
         onChange={(event) => {
           const typed = event.target.value;
           setText(typed);
-          onSay(typedDegrees(typed));
+          onSay(typedDegrees(typed, decimal));
         }}
         {...(wrong ? { error: 'A temperature in degrees C, or nothing.' } : {})}
       />

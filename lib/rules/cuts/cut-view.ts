@@ -3,12 +3,12 @@ import type { Feature } from '@/lib/schema/feature';
 import type { Part, Piece } from '@/lib/schema/part';
 import { counted, type Cell } from '../cells';
 import { governingSize } from '../governing-size';
+import { materialOf } from '../heat/material-of';
 import type { JobView } from '../job-view';
 import { sizeOf } from '../size';
 import type { Standing } from '../standing';
 import { cutAim, type CutAim } from './cut-aim';
 import { cutSteps, type CutStep } from './cut-steps';
-import { expansionOf } from './expansion-of';
 import { expectedSize, type ExpectedSize } from './expected-size';
 import { gaugeEnough, type GaugeEnough } from './gauge-enough';
 import { learnedCuts, type LearnedCuts } from './learned-cuts';
@@ -99,7 +99,7 @@ export function cutView(
     warm: warmPiece({
       sizePm: now?.valuePm ?? aim.aimPm,
       temperatureMilliC: said.temperatureMilliC,
-      expansion: expansionOf(part.material),
+      expansionPerC: expansionPerC(part, view),
       bandPm: aim.limits.upperPm - aim.limits.lowerPm,
       resolutionPm,
     }),
@@ -119,6 +119,12 @@ export function foretold(aim: CutAim, learnt: LearnedCuts, askedPm: number): Exp
     learned: learnt.learned,
     askedBeforePm: learnt.steps.map((step) => step.askedPm!),
   });
+}
+
+/** By the shop's own materials, then the table; null where the part's material is in neither. */
+function expansionPerC({ material }: Part, { sheet }: JobView): number | null {
+  const found = materialOf(material, sheet.materials);
+  return found === null ? null : found.material.expansionNanoPerC / 1e9;
 }
 
 /** Ratios do not depend on the dial; while no slide is known, any will do to learn them. */

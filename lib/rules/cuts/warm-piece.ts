@@ -1,6 +1,5 @@
 import { sizeAtTemperature } from '@/lib/maths/thermal/size-at-temperature';
 import { mmFromPm, pmFromMm } from '@/lib/units/picometres';
-import type { Expansion } from './expansion-of';
 
 /** How much of what a piece measures is heat. `excessPm` is above zero where it reads larger than at 20 degrees C. */
 export type WarmPiece =
@@ -19,17 +18,18 @@ export type WarmPiece =
 export function warmPiece(facts: {
   sizePm: number;
   temperatureMilliC: number | null;
-  expansion: Expansion | null;
+  /** Mean coefficient of linear expansion of its material, per degree C; null where it is not known. */
+  expansionPerC: number | null;
   /** Width of the band, pm; null where there is none. */
   bandPm: number | null;
   resolutionPm: number;
 }): WarmPiece {
-  const { sizePm, temperatureMilliC, expansion, bandPm, resolutionPm } = facts;
+  const { sizePm, temperatureMilliC, expansionPerC, bandPm, resolutionPm } = facts;
   if (temperatureMilliC === null) return { kind: 'not said' };
-  if (expansion === null) return { kind: 'not known', temperatureMilliC };
+  if (expansionPerC === null) return { kind: 'not known', temperatureMilliC };
   const size20Mm = mmFromPm(sizePm);
   const temperatureC = temperatureMilliC / 1000;
-  const warmMm = sizeAtTemperature({ size20Mm, expansionPerC: expansion.perC, temperatureC });
+  const warmMm = sizeAtTemperature({ size20Mm, expansionPerC, temperatureC });
   const excessPm = Math.round(pmFromMm(warmMm - size20Mm));
   const mostPm = bandPm === null ? resolutionPm : bandPm / 4;
   return { kind: Math.abs(excessPm) > mostPm ? 'wait' : 'go on', temperatureMilliC, excessPm };

@@ -64,7 +64,7 @@ describe('typedDegrees', () => {
   it.each([
     ['41', 41_000],
     ['21.5', 21_500],
-    ['21,5 °C', 21_500],
+    ['21.5 °C', 21_500],
     ['-5c', -5_000],
     ['\u22125', -5_000],
     ['68 F', 20_000],
@@ -74,6 +74,7 @@ describe('typedDegrees', () => {
     ['400.001', null],
     ['41 K', null],
   ])('reads "%s"', (text, milliC) => {
-    expect(typedDegrees(text)).toBe(milliC);
+    expect(typedDegrees(text, '.')).toBe(milliC);
+    expect(typedDegrees(text.replace('.', ','), ',')).toBe(milliC);
   });
 });

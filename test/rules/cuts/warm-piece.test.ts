@@ -1,15 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { expansionOf } from '@/lib/rules/cuts/expansion-of';
 import { gaugeEnough } from '@/lib/rules/cuts/gauge-enough';
 import { askedFrom, dialFrom } from '@/lib/rules/cuts/slide';
 import { warmPiece } from '@/lib/rules/cuts/warm-piece';
 import { mm, um } from '../make';
 
-const steel = { name: 'steel', perC: 11.5e-6 };
 const facts = {
   sizePm: 100 * mm,
   temperatureMilliC: 80_000,
-  expansion: steel,
+  expansionPerC: 11.5e-6,
   bandPm: 4 * um,
   resolutionPm: um,
 };
@@ -40,35 +38,10 @@ describe('warmPiece', () => {
 
   it('says nothing where no temperature was said, and that it cannot where the material is not known', () => {
     expect(warmPiece({ ...facts, temperatureMilliC: null })).toEqual({ kind: 'not said' });
-    expect(warmPiece({ ...facts, expansion: null })).toEqual({
+    expect(warmPiece({ ...facts, expansionPerC: null })).toEqual({
       kind: 'not known',
       temperatureMilliC: 80_000,
     });
-  });
-});
-
-describe('expansionOf', () => {
-  // Callister and Rethwisch, table B.6 (read as an extract), in 1e-6 per degree C.
-  it.each([
-    ['steel', 11.7],
-    ['Mild steel EN1A', 11.7],
-    ['stainless steel 304', 17.2],
-    ['cast iron', 11.4],
-    ['Graphite iron', 11.4],
-    ['ductile iron', 10.9],
-    ['aluminium 6061', 23.4],
-    ['aluminum', 23.4],
-    ['leaded bronze', 18],
-    ['brass', 20.5],
-    ['copper', 17],
-    ['titanium', 8.6],
-    ['Invar', 1.6],
-  ])('knows %s', (material, micro) => {
-    expect(expansionOf(material)!.perC * 1e6).toBeCloseTo(micro, 9);
-  });
-
-  it.each(['', 'ebonite', 'bar', '4 mm'])('does not guess at "%s"', (material) => {
-    expect(expansionOf(material)).toBeNull();
   });
 });
 
