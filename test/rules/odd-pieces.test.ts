@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { lineOutlierTest } from '@/lib/maths/control/line-outlier-test';
 import { oddPieces } from '@/lib/rules/odd-pieces';
 import { correctionOf, um } from './make';
 import { smallRun, wander } from './small-run';
@@ -52,6 +53,22 @@ describe('odd pieces', () => {
       ).odd.map(({ point }) => point.mark);
     expect(off(-1.9)).toEqual([]);
     expect(off(-3)).toEqual(['W4']);
+  });
+
+  it('are not called so for what one clean stretch in three shows: the test is at 1 in 20', () => {
+    // 14 pieces: the bound is 2.576 at 5 % (Lund 1975, as printed in test/maths/control) and 2.03 at 50 %.
+    const scattered = (off: number) =>
+      wander(14, 2).map((v, i) => -18 + 0.7 * i + (i === 11 ? off : v));
+    const studentized = (off: number) => {
+      const sizes = scattered(off);
+      const turns = sizes.map((_, i) => i + 1);
+      return lineOutlierTest(turns, sizes, 0.05).studentized;
+    };
+    expect(studentized(-7)).toBeGreaterThan(2.1);
+    expect(studentized(-7)).toBeLessThan(2.576);
+    expect(marks(scattered(-7))).toEqual([]);
+    expect(studentized(-9)).toBeGreaterThan(2.576);
+    expect(marks(scattered(-9))).toEqual(['W12']);
   });
 
   it('are not looked for in fewer than six pieces, or where hardly any differ', () => {
