@@ -88,6 +88,12 @@ export async function goToBench(
   await ready(page);
 }
 
+/** Enter on an empty line, as a person presses it: an Enter straight after another belongs to that one. */
+export async function pressNext(page: Page): Promise<void> {
+  await page.waitForTimeout(400);
+  await page.keyboard.press('Enter');
+}
+
 /** The entry takes the focus once the page is alive, or the question about a held reading. */
 export async function ready(page: Page): Promise<void> {
   await page.waitForFunction(

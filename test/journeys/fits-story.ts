@@ -133,6 +133,9 @@ export async function typeReadings(fan: Fan, page: Page, mark: string, texts: st
   const kept = async () =>
     (await fanSheet(fan)).readings.filter(({ pieceId }) => pieceId === id).length;
   const before = await kept();
+  // The first reading of a feature asks which gauge it is of.
+  const gauges = page.getByRole('list', { name: 'Gauges' }).getByRole('button');
+  if ((await gauges.count()) > 0) await gauges.first().click();
   for (const [index, text] of texts.entries()) {
     await page.keyboard.type(text);
     await page.keyboard.press('Enter');

@@ -4,7 +4,7 @@ import { plainRunChoices } from '@/lib/rules/run-choices';
 import type { Run } from '@/lib/schema/run';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { RunningServer } from '../setup/start-server.mjs';
-import { entry, post } from './bench-story';
+import { entry, post, pressNext } from './bench-story';
 
 /** A job of turned pins, 10.000 +- 0.020, made one after another; with `also` a seat of 8.000 on each. */
 export type Pins = {
@@ -147,7 +147,7 @@ export async function log(page: Page, figure: string): Promise<void> {
 
 /** On to the next pin. */
 export async function next(page: Page, mark: string): Promise<void> {
-  await page.keyboard.press('Enter');
+  await pressNext(page);
   await expect.poll(() => page.title()).toContain(`${mark} `);
 }
 

@@ -70,7 +70,7 @@ it('registers a gauge, with what is not known left open', async () => {
   await page.getByLabel('Reads to').fill('0.001');
   await page.getByLabel('Known to').fill('0.0004');
   await page.getByRole('button', { name: 'Keep this gauge' }).click();
-  await page.getByRole('button', { name: 'Mic 1' }).waitFor();
+  await page.getByRole('button', { name: 'Mic 1', exact: true }).waitFor();
   expect(await page.getByText('± 0.0004 mm').count()).toBe(1);
 });
 

@@ -43,12 +43,9 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
   if (toMake !== undefined) {
     const facts = { ...marks, targetPm: toMake.targetPm, aimPm: fit.aimPm };
     return (
-      <div
-        {...place}
-        className={`${styles.cell} ${styles.toMake}`}
-        aria-label={toMakeWords(facts, stepPm, shown)}
-      >
-        aim {clearanceSteps(fit.aimPm, shown)}
+      <div {...place} className={`${styles.cell} ${styles.toMake}`}>
+        <span aria-hidden>aim {clearanceSteps(fit.aimPm, shown)}</span>
+        <span className="unseen">{toMakeWords(facts, stepPm, shown)}</span>
       </div>
     );
   }
@@ -68,13 +65,17 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
       data-state={state ?? (apart ? 'apart' : verdict.state)}
       data-out={out}
       data-flag={(pair?.flag ?? null) === null ? undefined : ''}
-      aria-label={pairWords(
-        { ...marks, clearancePm, verdict, chance, state, apart, leftOut },
-        stepPm,
-        shown,
-      )}
     >
-      <span className={apart ? 'struck' : undefined}>{clearanceSteps(clearancePm, shown)}</span>
+      <span className={apart ? 'struck' : undefined} aria-hidden>
+        {clearanceSteps(clearancePm, shown)}
+      </span>
+      <span className="unseen">
+        {pairWords(
+          { ...marks, clearancePm, verdict, chance, state, apart, leftOut },
+          stepPm,
+          shown,
+        )}
+      </span>
       {verdict.state !== 'out' && <VerdictMark state={verdict.state} side={verdict.side} />}
     </div>
   );
