@@ -694,9 +694,11 @@ describe('a held reading', () => {
   it('is answered with the keyboard alone', async () => {
     const { page, job, close } = await rings(desk);
     await log(page, '18.004', '18.504');
+    await question(page).waitFor();
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
+    await eventually(() => question(page).textContent()).toContain('Why does it count?');
     await page.keyboard.press('Enter');
     await eventually(() => corrections(job)).toMatchObject([
       { kind: 'count', reason: 'measured twice, the same' },

@@ -112,27 +112,27 @@ describe('with the keyboard alone', () => {
   it('logs, voids, puts back, and walks over stations and pieces', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W13', balloon: '9' });
     await page.keyboard.type('11.990');
-    expect(await page.locator('form output').textContent()).toBe('mm, 0.47205 in');
+    await eventually(() => page.locator('form output').textContent()).toBe('mm, 0.47205 in');
     await page.keyboard.press('Enter');
-    expect(await reading(page).textContent()).toBe('11.990');
+    await eventually(() => reading(page).textContent()).toBe('11.990');
     await page.keyboard.press('v');
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).toContain('Struck out');
     await page.keyboard.press('v');
     expect(await verdict(page).textContent()).not.toContain('Struck out');
     await page.keyboard.type('11.991');
     await page.keyboard.press('Enter');
-    expect(await head(page).textContent()).toContain('2 of 2 taken');
+    await eventually(() => head(page).textContent()).toContain('2 of 2 taken');
 
     await page.keyboard.press('ArrowUp');
-    expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true');
+    await eventually(() => place(page, 0, 0).getAttribute('data-next')).toBe('true');
     await page.keyboard.press('n');
-    expect(await place(page, 0, 1).getAttribute('data-next')).toBe('true');
+    await eventually(() => place(page, 0, 1).getAttribute('data-next')).toBe('true');
     await page.keyboard.press('n');
-    expect(await head(page).textContent()).toContain('W14');
+    await eventually(() => head(page).textContent()).toContain('W14');
     await page.keyboard.press('Shift+P');
-    expect(await head(page).textContent()).toContain('W13');
+    await eventually(() => head(page).textContent()).toContain('W13');
     await page.keyboard.press('PageDown');
-    expect(await head(page).textContent()).toContain('W14');
+    await eventually(() => head(page).textContent()).toContain('W14');
     const w14 = (await sheetOf(server)).pieces.find(({ mark }) => mark === 'W14')!;
     expect(new URL(page.url()).searchParams.get('piece')).toBe(w14.id);
     await close();
@@ -141,7 +141,7 @@ describe('with the keyboard alone', () => {
   it('goes on with Enter when all are taken', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B1', balloon: '8' });
     await page.keyboard.press('Enter');
-    expect(await head(page).textContent()).toContain('B3');
+    await eventually(() => head(page).textContent()).toContain('B3');
     await close();
   });
 
@@ -149,10 +149,12 @@ describe('with the keyboard alone', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B2', balloon: '8' });
     await page.keyboard.type('17.90');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('All 1 taken. Where is 17.90 from?');
+    await eventually(() => notice(page).textContent()).toContain(
+      'All 1 taken. Where is 17.90 from?',
+    );
     await page.keyboard.press('2');
     await page.waitForFunction(() => document.querySelector('header')?.textContent?.includes('B3'));
-    expect(await reading(page).textContent()).toBe('17.90');
+    await eventually(() => reading(page).textContent()).toBe('17.90');
     await eventually(() => inBook(server, 'B3', '8')).toMatchObject([{ text: '17.90' }]);
     expect(await inBook(server, 'B2', '8')).toHaveLength(1);
     await close();
@@ -161,7 +163,7 @@ describe('with the keyboard alone', () => {
   it('lists the keys, and leaves letters alone where they are switched off', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'L1', balloon: '1' });
     await page.keyboard.press('?');
-    expect(await page.getByRole('dialog', { name: 'Keys' }).isVisible()).toBe(true);
+    await eventually(() => page.getByRole('dialog', { name: 'Keys' }).isVisible()).toBe(true);
     await page.keyboard.press('Escape');
     await ready(page);
     await page.evaluate(() => localStorage.setItem('fw-bench-keys', 'off'));
@@ -169,18 +171,20 @@ describe('with the keyboard alone', () => {
     await ready(page);
     await page.keyboard.press('v');
     expect(await verdict(page).textContent()).not.toContain('Struck out');
-    expect(await entry(page).inputValue()).toBe('v');
+    await eventually(() => entry(page).inputValue()).toBe('v');
     await close();
   });
 
   it('shows how a departure will be read, and takes another unit than the gauge has', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'L2', balloon: '3' });
     await page.keyboard.type('-.031');
-    expect(await page.locator('form output').textContent()).toBe('is 23.969 mm, 0.94366 in');
+    await eventually(() => page.locator('form output').textContent()).toBe(
+      'is 23.969 mm, 0.94366 in',
+    );
     await goToBench(server, page, { mark: 'B4', balloon: '8' });
     await page.keyboard.type('.7047in');
     await page.keyboard.press('Enter');
-    expect(await verdict(page).textContent()).toContain('typed .7047in');
+    await eventually(() => verdict(page).textContent()).toContain('typed .7047in');
     await eventually(() => inBook(server, 'B4', '8')).toMatchObject([
       { text: '.7047in', unit: 'in', valuePm: 17_899_380_000, resolutionPm: 2_540_000 },
     ]);
@@ -190,7 +194,7 @@ describe('with the keyboard alone', () => {
   it('comes back to where it stopped, and says so in the title', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
     await goToBench(server, page, null);
-    expect(await head(page).textContent()).toContain('W3');
+    await eventually(() => head(page).textContent()).toContain('W3');
     await expect.poll(() => page.title()).toBe('W3 boss outside · Fitwright');
     await close();
   });
@@ -198,7 +202,7 @@ describe('with the keyboard alone', () => {
   it('goes to the other sheets with Alt and a figure, and types nothing by it', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
     await page.keyboard.press('Control+a');
-    expect(await entry(page).inputValue()).toBe('');
+    await eventually(() => entry(page).inputValue()).toBe('');
     await page.keyboard.press('Alt+1');
     await page.waitForURL(/\/board$/);
     await close();

@@ -6,7 +6,6 @@ import { isAtPace, isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-
 import { endsAfterMs, endsWithComma, halfOfDouble, isSecondEnd } from '@/lib/rules/entry-end';
 import type { KeyRole } from '@/lib/rules/entry-key';
 import type { PedalAct } from '@/lib/rules/entry-pedal';
-import { isCaretIn } from './caret-in';
 import { unkeptWords } from '@/lib/text/bench-entry';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
@@ -67,8 +66,6 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const [notice, setNotice] = useState<Notice | null>(null);
   const before = useRef('');
   const burst = useRef(noBurst);
-  /** When the key went down that is about to change the line: its own time, however busy the page is. */
-  const keyAtMs = useRef<number | null>(null);
   /** A text was put back: the next figure begins a new one, a correction mends it. */
   const replaces = useRef(false);
   /** Texts that were asked about, not answered and typed over. */
@@ -178,23 +175,21 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const changed = (atMs: number, inserted = '') => {
     stay();
     const text = input.current?.value ?? '';
-    const cameAtMs = keyAtMs.current ?? atMs;
     if (text.length <= before.current.length) burst.current = noBurst;
     else {
       if (before.current === '') burst.current = noBurst;
-      burst.current = withCharacter(burst.current, cameAtMs);
+      burst.current = withCharacter(burst.current, atMs);
       // No hand puts in several characters at once; what is pasted is not counted.
       for (let n = 1; n < inserted.length; n += 1) {
-        burst.current = withCharacter(burst.current, cameAtMs);
+        burst.current = withCharacter(burst.current, atMs);
       }
     }
-    keyAtMs.current = null;
     if (text === '') replaces.current = false;
     before.current = text;
     if (notice?.kind === 'error' || notice?.kind === 'repeat') setNotice(null);
     if (text.endsWith(',') && endsWithComma(text.slice(0, -1), bench.gauge)) {
       set(text.slice(0, -1));
-      log(cameAtMs);
+      log(atMs);
       return;
     }
     setTyped(text);
@@ -270,11 +265,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         if (isNextMessage(role.character, atMs)) log(atMs);
         if (isSecondHalf(role.character, atMs)) return true;
         makeRoom();
-        if (isHere && isCaretIn(target as HTMLInputElement)) {
-          keyAtMs.current = atMs;
-          return false;
-        }
-        input.current?.focus();
+        // Put in here and now: between a key and its character the browser lets the focus go elsewhere (a
+        // question that opens, a list that closes), and the character with it.
+        if (!isHere) input.current?.focus();
         insert(role.character, atMs);
         return true;
       case 'overwrite':
