@@ -90,15 +90,25 @@ describe('the keys under a thumb', () => {
       [375, 667],
       [390, 844],
     ] as const) {
-      for (const mark of ['P6', 'P7']) {
+      for (const [mark, blind] of [
+        ['P6', 'off'],
+        ['P7', 'off'],
+        ['P7', 'plan'],
+      ] as const) {
         const options = { ...small, viewport: { width, height } };
         const { page, close } = await openBench(server, chromium, { mark, balloon: '4' }, options);
+        await page.evaluate((word) => {
+          localStorage.setItem('fw-bench-blind', word);
+          window.dispatchEvent(new Event('storage'));
+        }, blind);
+        if (blind === 'plan')
+          await eventually(() => reading(page).textContent()).toContain(' of 6');
         const keys = page.getByRole('group', { name: 'Keys' }).getByRole('button');
         await eventually(() => keys.count()).toBe(19);
         for (const box of await keys.evaluateAll((all) =>
           all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect),
         )) {
-          const where = `${mark} at ${width} by ${height}`;
+          const where = `${mark}, unseen ${blind}, at ${width} by ${height}`;
           expect(box.width, where).toBeGreaterThanOrEqual(64);
           expect(box.height, where).toBeGreaterThanOrEqual(64);
           expect(box.bottom, where).toBeLessThanOrEqual(height);
@@ -108,7 +118,7 @@ describe('the keys under a thumb', () => {
         await close();
       }
     }
-  });
+  }, 120_000);
 
   it('take the last digits, show the whole size before it is logged, and keep what was typed', async () => {
     const { page, job, close } = await rings(small);
