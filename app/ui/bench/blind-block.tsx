@@ -2,6 +2,7 @@
 
 import type { Blind } from '@/lib/rules/entry-blind';
 import { blindWords } from '@/lib/text/bench-blind';
+import { spindleWords } from '@/lib/text/bench-target';
 import styles from './reading-block.module.css';
 import type { Bench } from './use-bench';
 
@@ -29,7 +30,9 @@ export function BlindBlock({ bench, blind, onVoid, onCut, cutBusy }: Props) {
         </span>
       </div>
       <div className={styles.unseen}>
-        <p>{says}</p>
+        <p>
+          {says} {onCut === null ? '' : spindleWords}
+        </p>
         <button type="button" className={styles.show} onClick={bench.showSet}>
           Show them now
         </button>
