@@ -94,7 +94,7 @@ async function wherever(delay: number, end: Lone): Promise<void> {
   await page.getByRole('button', { name: 'Void this' }).focus();
   await send(page, '18.005', delay, end);
   await page.getByRole('button', { name: /Choose another piece/ }).click();
-  expect(await page.getByRole('dialog').isVisible()).toBe(true);
+  await page.getByRole('dialog').waitFor();
   await send(page, '18.006', delay, end);
   expect(await page.getByRole('dialog').count()).toBe(0);
   const others = anotherDevice(rings);

@@ -603,7 +603,7 @@ describe('coming back', () => {
   });
 
   it('says it again after the page was left for long', async () => {
-    const { page, close } = await rings(small, {}, () => {
+    const { page, job, close } = await rings(small, {}, () => {
       let aheadMs = 0;
       const now = Date.now.bind(Date);
       Date.now = () => now() + aheadMs;
@@ -620,6 +620,7 @@ describe('coming back', () => {
       });
     });
     await log(page, '18.004');
+    await eventually(() => booked(server, job)).toHaveLength(1);
     const where = page.getByRole('status').filter({ hasText: 'You were here' });
     const leave = (minutes: number) =>
       page.evaluate((m) => (window as unknown as { leave: (m: number) => void }).leave(m), minutes);

@@ -42,24 +42,24 @@ const eventually = (look: () => Promise<unknown>) => expect.poll(look, { timeout
 describe('with a thumb on a phone', () => {
   it('logs by the keypad, shows the reading, moves on, and takes it back', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W12', balloon: '9' }, phone);
-    expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true');
+    await eventually(() => place(page, 0, 0).getAttribute('data-next')).toBe('true');
     for (const key of ['1', '1', 'point', '9', '9', '1']) {
       await page.getByRole('button', { name: key, exact: true }).tap();
     }
     await page.getByRole('button', { name: 'Log', exact: true }).tap();
-    expect(await reading(page).textContent()).toBe('11.991');
-    expect(await entry(page).inputValue()).toBe('');
-    expect(await place(page, 0, 1).getAttribute('data-next')).toBe('true');
-    expect(await head(page).textContent()).toContain('1 of 2 taken');
+    await eventually(() => reading(page).textContent()).toBe('11.991');
+    await eventually(() => entry(page).inputValue()).toBe('');
+    await eventually(() => place(page, 0, 1).getAttribute('data-next')).toBe('true');
+    await eventually(() => head(page).textContent()).toContain('1 of 2 taken');
     await eventually(() => inBook(server, 'W12', '9')).toMatchObject([
       { text: '11.991', unit: 'mm', valuePm: 11_991_000_000, direction: 'A', said: [] },
     ]);
 
     await page.getByRole('button', { name: 'Void this' }).tap();
-    expect(await verdict(page).textContent()).toContain('Struck out');
-    expect(await place(page, 0, 0).getAttribute('data-next')).toBe('true');
+    await eventually(() => verdict(page).textContent()).toContain('Struck out');
+    await eventually(() => place(page, 0, 0).getAttribute('data-next')).toBe('true');
     await page.getByRole('button', { name: 'Put back' }).tap();
-    expect(await head(page).textContent()).toContain('1 of 2 taken');
+    await eventually(() => head(page).textContent()).toContain('1 of 2 taken');
     await eventually(() => inBook(server, 'W12', '9')).toMatchObject([
       { text: '11.991', said: ['void', 'restore'] },
     ]);
@@ -69,22 +69,22 @@ describe('with a thumb on a phone', () => {
   it('takes up the gauge a feature was read with last', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'P7', balloon: '6' }, phone);
     const about = page.getByRole('button', { name: /Gauge and unit/ });
-    expect(await about.textContent()).toContain('Small-hole gauge');
+    await eventually(() => about.textContent()).toContain('Small-hole gauge');
     await close();
   });
 
   it('asks which gauge before the first reading of a feature, and keeps what was typed', async () => {
     const { page, close } = await openJob(server, chromium, await startRings(server), phone);
-    expect(await entry(page).getAttribute('placeholder')).toBe('Which gauge?');
+    await eventually(() => entry(page).getAttribute('placeholder')).toBe('Which gauge?');
     const offers = page.getByRole('list', { name: 'Gauges' }).getByRole('button');
-    expect(await offers.first().textContent()).toContain('Bore gauge 1');
+    await eventually(() => offers.first().textContent()).toContain('Bore gauge 1');
     await page.keyboard.type('18.004');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('Which gauge');
-    expect(await entry(page).inputValue()).toBe('18.004');
+    await eventually(() => notice(page).textContent()).toContain('Which gauge');
+    await eventually(() => entry(page).inputValue()).toBe('18.004');
     await offers.first().tap();
     await page.keyboard.press('Enter');
-    expect(await reading(page).textContent()).toBe('18.004');
+    await eventually(() => reading(page).textContent()).toBe('18.004');
     await close();
   });
 
@@ -118,7 +118,7 @@ describe('with the keyboard alone', () => {
     await page.keyboard.press('v');
     await eventually(() => verdict(page).textContent()).toContain('Struck out');
     await page.keyboard.press('v');
-    expect(await verdict(page).textContent()).not.toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).not.toContain('Struck out');
     await page.keyboard.type('11.991');
     await page.keyboard.press('Enter');
     await eventually(() => head(page).textContent()).toContain('2 of 2 taken');
@@ -156,7 +156,7 @@ describe('with the keyboard alone', () => {
     await page.waitForFunction(() => document.querySelector('header')?.textContent?.includes('B3'));
     await eventually(() => reading(page).textContent()).toBe('17.90');
     await eventually(() => inBook(server, 'B3', '8')).toMatchObject([{ text: '17.90' }]);
-    expect(await inBook(server, 'B2', '8')).toHaveLength(1);
+    await eventually(() => inBook(server, 'B2', '8')).toHaveLength(1);
     await close();
   });
 
@@ -170,7 +170,7 @@ describe('with the keyboard alone', () => {
     await page.reload();
     await ready(page);
     await page.keyboard.press('v');
-    expect(await verdict(page).textContent()).not.toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).not.toContain('Struck out');
     await eventually(() => entry(page).inputValue()).toBe('v');
     await close();
   });
@@ -213,11 +213,11 @@ describe('what a person has to decide', () => {
   it('holds a missed turn of the thimble, asks, and measures it again at the same station', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'P5', balloon: '4' }, phone);
     const question = page.getByRole('alertdialog', { name: 'One turn of the thimble?' });
-    expect(await question.textContent()).toContain('17.998');
-    expect(await head(page).textContent()).toContain('1 held');
+    await eventually(() => question.textContent()).toContain('17.998');
+    await eventually(() => head(page).textContent()).toContain('1 held');
     await question.getByRole('button', { name: 'Measure it again' }).tap();
-    expect(await question.count()).toBe(0);
-    expect(await place(page, 2, 0).getAttribute('data-next')).toBe('true');
+    await eventually(() => question.count()).toBe(0);
+    await eventually(() => place(page, 2, 0).getAttribute('data-next')).toBe('true');
     await page.keyboard.type('17.998');
     await page.keyboard.press('Enter');
     await eventually(async () => (await inBook(server, 'P5', '4')).slice(-2)).toMatchObject([
@@ -237,7 +237,7 @@ describe('what a person has to decide', () => {
       await page.getByRole('button', { name: 'Measure here again' }).tap();
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');
-      expect(await verdict(page).textContent()).toContain('Held');
+      await eventually(() => verdict(page).textContent()).toContain('Held');
       await page.getByRole('button', { name: answer }).tap();
       if (said === 'count') await page.getByRole('button', { name: 'the part is so' }).tap();
       expect(await verdict(page).textContent()).not.toContain('Held');
@@ -258,11 +258,11 @@ describe('what a person has to decide', () => {
     const field = page.getByRole('textbox', { name: /It reads, instead of 20.03/ });
     await field.fill('20,,1');
     await page.getByRole('button', { name: 'It reads this' }).tap();
-    expect(await page.getByRole('dialog').textContent()).toContain('a second ","');
+    await eventually(() => page.getByRole('dialog').textContent()).toContain('a second ","');
     await field.fill('20.02');
     await page.getByRole('button', { name: 'It reads this' }).tap();
-    expect(await reading(page).textContent()).toBe('20.02');
-    expect(await verdict(page).textContent()).toContain('first typed 20.03');
+    await eventually(() => reading(page).textContent()).toBe('20.02');
+    await eventually(() => verdict(page).textContent()).toContain('first typed 20.03');
     await eventually(() => inBook(server, 'P4', '5')).toMatchObject([
       { text: '20.03', said: ['mistyped'] },
     ]);
@@ -277,9 +277,9 @@ describe('what a person has to decide', () => {
     await page.getByRole('button', { name: 'It belongs elsewhere' }).tap();
     await page.getByLabel('Piece', { exact: true }).selectOption({ label: 'B6, rod bush' });
     await page.getByRole('button', { name: 'Move it there' }).tap();
-    expect(await head(page).textContent()).toContain('0 of 1 taken');
+    await eventually(() => head(page).textContent()).toContain('0 of 1 taken');
     await goToBench(server, page, { mark: 'B6', balloon: '8' });
-    expect(await reading(page).textContent()).toBe('17.88');
+    await eventually(() => reading(page).textContent()).toBe('17.88');
     await close();
   });
 
@@ -287,8 +287,10 @@ describe('what a person has to decide', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B7', balloon: '8' });
     await page.keyboard.type('17,905');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('17,905: is that mark for decimals');
-    expect(await entry(page).inputValue()).toBe('17,905');
+    await eventually(() => notice(page).textContent()).toContain(
+      '17,905: is that mark for decimals',
+    );
+    await eventually(() => entry(page).inputValue()).toBe('17,905');
     await page.keyboard.press('1');
     await eventually(() => inBook(server, 'B7', '8')).toMatchObject([
       { text: '17,905', valuePm: 17_905_000_000 },
@@ -300,17 +302,17 @@ describe('what a person has to decide', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'B8', balloon: '8' });
     await page.keyboard.type('18..2');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toBe(
+    await eventually(() => notice(page).textContent()).toBe(
       '"18..2" is not a size: a second ".". Type it again; nothing was kept.',
     );
-    expect(await entry(page).inputValue()).toBe('18..2');
+    await eventually(() => entry(page).inputValue()).toBe('18..2');
     await page.keyboard.press('Backspace');
-    expect(await entry(page).inputValue()).toBe('18..');
+    await eventually(() => entry(page).inputValue()).toBe('18..');
     await page.keyboard.press('Escape');
     for (let n = 0; n < 4; n += 1) await page.keyboard.press('Backspace');
     await page.keyboard.type('-');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('a sign alone');
+    await eventually(() => notice(page).textContent()).toContain('a sign alone');
     await page.keyboard.type('17.91');
     await page.keyboard.press('Enter');
     await eventually(() => inBook(server, 'B8', '8')).toMatchObject([{ text: '17.91' }]);
@@ -322,9 +324,9 @@ describe('while metal is still to come off', () => {
   it('says what to make it to, and takes the readings before a cut for the old size', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'P7', balloon: '4' }, phone);
     const main = page.locator('main');
-    expect(await main.textContent()).toContain('Make P7 to L7: 18.000');
-    expect(await main.textContent()).toContain('0.086 left to turn');
-    expect(await main.textContent()).toContain('Spindle stopped before you measure.');
+    await eventually(() => main.textContent()).toContain('Make P7 to L7: 18.000');
+    await eventually(() => main.textContent()).toContain('0.086 left to turn');
+    await eventually(() => main.textContent()).toContain('Spindle stopped before you measure.');
     await page.getByRole('button', { name: 'Cut since' }).tap();
     await page.waitForFunction(() =>
       document.querySelector('header')?.textContent?.includes('0 of 6'),
@@ -335,16 +337,18 @@ describe('while metal is still to come off', () => {
 
     await page.keyboard.type('18.040');
     await page.keyboard.press('Enter');
-    expect(await reading(page).textContent()).toBe('18.040');
+    await eventually(() => reading(page).textContent()).toBe('18.040');
     await page.keyboard.type('18.010');
     await page.keyboard.press('Enter');
-    expect(await notice(page).textContent()).toContain('18.010: was it cut since the others?');
+    await eventually(() => notice(page).textContent()).toContain(
+      '18.010: was it cut since the others?',
+    );
     await page.getByRole('button', { name: /cut since, this is the new size/ }).tap();
     await page.waitForFunction(
       () => document.querySelector('[data-state] > span')?.textContent === '18.010',
     );
-    await eventually(async () => (await sheetOf(server)).cuts).toHaveLength(2);
-    expect(await head(page).textContent()).toContain('1 of 6');
+    expect((await sheetOf(server)).cuts).toHaveLength(2);
+    await eventually(() => head(page).textContent()).toContain('1 of 6');
     await close();
   });
 
