@@ -2,9 +2,9 @@
 
 import { useMemo } from 'react';
 import type { SlipQuestion } from '@/lib/text/bench-slip';
+import { GaugeListLater } from './bench-later';
 import styles from './bench.module.css';
 import { EntryLine } from './entry-line';
-import { GaugeList } from './gauge-list';
 import { Keypad, type KeypadSide } from './keypad';
 import { SlipPanel } from './slip-panel';
 import type { Bench } from './use-bench';
@@ -62,7 +62,7 @@ export function BenchDesk(props: Props) {
         />
       ) : gauge === null ? (
         <div className={styles.gauges}>
-          <GaugeList bench={bench} onChosen={toEntry} />
+          <GaugeListLater bench={bench} onChosen={toEntry} />
         </div>
       ) : (
         <div className={styles.keypad}>

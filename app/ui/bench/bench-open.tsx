@@ -1,6 +1,5 @@
 'use client';
 
-import dynamic from 'next/dynamic';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { useJob } from '../job/job-provider';
 import { BlindBlock } from './blind-block';
@@ -9,7 +8,13 @@ import { BenchHead } from './bench-head';
 import { BenchMap } from './bench-map';
 import { BenchNotes } from './bench-notes';
 import type { Over } from './bench-over';
-import { BenchOverLater, useBenchOverSoon } from './bench-over-later';
+import {
+  BenchOverLater,
+  EventRowLater,
+  PortLineLater,
+  useBenchSoon,
+  ZoneNoteLater,
+} from './bench-later';
 import { BenchStrip } from './bench-strip';
 import styles from './bench.module.css';
 import { ReadingBlock } from './reading-block';
@@ -31,10 +36,6 @@ import { useSteady } from './use-steady';
 import { useTitle } from './use-title';
 import { useWakeLock } from './use-wake-lock';
 import { WhereWas } from './where-was';
-
-const PortLine = dynamic(() => import('./port-line'), { ssr: false });
-const ZoneNote = dynamic(() => import('./zone-note').then((one) => one.ZoneNote));
-const EventRow = dynamic(() => import('../runs/event-row').then((one) => one.EventRow));
 
 /** Keys and map closer together. */
 const low = '(max-width: 767px) and (max-height: 811px)';
@@ -67,7 +68,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   usePedals(entry.pedal);
   const hasSerial = useHasSerial();
   useWakeLock();
-  useBenchOverSoon();
+  useBenchSoon();
   useTitle(`${piece.mark} ${feature.name.toLowerCase()}`);
   useAltSheets(bench.view.sheet.job.id);
   const kept = useKeptFacts(later);
@@ -92,7 +93,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
   const events =
     run === undefined ? null : (
       <div className={styles.events}>
-        <EventRow run={run} bench onDone={toEntry} />
+        <EventRowLater run={run} bench onDone={toEntry} />
       </div>
     );
   const isAsking = question !== null && entry.typed === '' && entry.notice === null;
@@ -117,7 +118,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
           onTray={showTray}
         />
         {hasSerial && (bench.gauge?.serialBaud ?? null) !== null ? (
-          <PortLine key={bench.gauge!.id} gauge={bench.gauge!} onReading={entry.arrive} />
+          <PortLineLater key={bench.gauge!.id} gauge={bench.gauge!} onReading={entry.arrive} />
         ) : null}
         {blind === null ? (
           <ReadingBlock
@@ -146,7 +147,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
         {blind !== null || (later.last === null && later.cell.earlier.length === 0) ? null : (
           <TargetNote bench={later} trouble={cut.trouble} />
         )}
-        {blind === null && run !== undefined && <ZoneNote bench={later} onDone={toEntry} />}
+        {blind === null && run !== undefined && <ZoneNoteLater bench={later} onDone={toEntry} />}
         {isNarrow ? null : events}
       </div>
       <div className={styles.map}>

@@ -1,7 +1,7 @@
 'use client';
 
 import Link from 'next/link';
-import { jobIndex } from '../primitives/sheet-head';
+import { jobIndex } from '../primitives/job-index';
 import { Choice } from '../primitives/choice';
 import { BenchDialog } from './bench-dialog';
 import { GaugeList } from './gauge-list';

@@ -12,8 +12,8 @@ import {
   type SlipQuestion,
 } from '@/lib/text/bench-slip';
 import { Question } from '../primitives/question';
+import { SlipReasonsLater } from './bench-later';
 import styles from './slip-panel.module.css';
-import { SlipReasons } from './slip-reasons';
 import type { Bench } from './use-bench';
 
 type Props = {
@@ -28,7 +28,7 @@ type Props = {
 /** A held reading is asked about in the place of the keys. It stays until an answer is given. */
 export function SlipPanel({ question, onAgain, onRight, onSlip, onMistyped }: Props) {
   const [keeps, setKeeps] = useState(false);
-  if (keeps) return <SlipReasons onKeep={onRight} onBack={() => setKeeps(false)} />;
+  if (keeps) return <SlipReasonsLater onKeep={onRight} onBack={() => setKeeps(false)} />;
   return (
     <div className={styles.panel}>
       <Question

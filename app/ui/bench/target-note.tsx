@@ -1,13 +1,12 @@
 'use client';
 
-import { memo, useMemo } from 'react';
-import { cutView } from '@/lib/rules/cuts/cut-view';
+import { memo } from 'react';
 import { spindleWords, targetWords } from '@/lib/text/bench-target';
 import { fateWords } from '@/lib/text/cut-past-words';
-import { caughtWords } from '@/lib/text/cut-caught-words';
 import { useCutSwitch } from '../cut/cut-switch';
 import styles from './target-note.module.css';
 import type { Bench } from './use-bench';
+import { useCaught } from './use-caught';
 
 type Props = { bench: Bench; trouble: string | null };
 
@@ -72,29 +71,3 @@ export const TargetNote = memo(function TargetNote({ bench, trouble }: Props) {
     </button>
   );
 });
-
-/** That the piece is past what it was made to, as soon as a reading says so; null where it is not. */
-function useCaught({ view, cell, piece, feature, chosen, resolutionPm }: Bench): string | null {
-  return useMemo(() => {
-    if (cell.size === null || cell.verdict?.state === 'to cut') return null;
-    const said = { slide: null, lapPm: 0, changed: null, temperatureMilliC: null };
-    const at = { pieceId: piece.id, featureId: feature.id };
-    const cut = cutView(
-      {
-        ...view,
-        cell: (p, f) => (p === at.pieceId && f === at.featureId ? cell : view.cell(p, f)),
-      },
-      at,
-      said,
-    );
-    if (cut === null || cut.aim.partner === null) return null;
-    const { advice, aim } = cut;
-    if (advice.kind !== 'past') return null;
-    const stopPm = aim.side === 'external' ? aim.limits.lowerPm : aim.limits.upperPm;
-    const partner = view.sheet.pieces.find(({ id }) => id === aim.partner!.pieceId)?.mark ?? '';
-    return caughtWords(
-      { mark: piece.mark, partner, byPm: advice.byPm, stopPm, resolutionPm },
-      chosen,
-    );
-  }, [view, cell, piece, feature, chosen, resolutionPm]);
-}

@@ -80,7 +80,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const line = input.current;
     if (line === null) return;
     line.value = text;
-    line.setSelectionRange(text.length, text.length);
+    if (text !== '') line.setSelectionRange(text.length, text.length);
     before.current = text;
     setTyped(text);
   };

@@ -90,7 +90,8 @@ export function useFresh(): FreshList {
           ? { kind: 'reading', jobId, id, deviceTime, row: entry.row }
           : { kind: 'correction', jobId, id, deviceTime, row: entry.row };
       setAll((old) => [...old, { entry, draft, kept: false, failure: null }]);
-      send(draft);
+      // Not within the key's own event: the reading is drawn first, and the disk has it no later for that.
+      setTimeout(() => send(draft), 0);
       return entry;
     },
     [jobId, send],

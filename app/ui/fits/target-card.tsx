@@ -10,7 +10,7 @@ import { shownLength, shownSize } from '@/lib/text/shown-size';
 import { useCutSaid } from '../cut/use-cut-said';
 import { resolutionOf, stripOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
-import { LinkButton } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { WorkingFigure } from '../primitives/working-figure';
 import { FittedStrip } from '../strip/fitted-strip';
 import { MetalLeft } from './metal-left';

@@ -1,4 +1,4 @@
-import { LinkButton } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { When } from '../primitives/when';
 import styles from './jobs.module.css';
 
