@@ -29,5 +29,6 @@ export function comeLater<Props extends object>(
 
 /** React waits for a promise even where it is kept already; for this it does not. */
 function atOnce<T>(value: T): Promise<T> {
+  // oxlint-disable-next-line unicorn/no-thenable -- nobody but React's lazy gets it
   return { then: (done: (value: T) => void) => done(value) } as unknown as Promise<T>;
 }
