@@ -129,7 +129,7 @@ it('says that a question was not answered when a gauge types over it', async () 
   await expect
     .poll(() => notice(page).textContent(), { timeout: 10_000 })
     .toContain('is that mark for decimals');
-  await page.keyboard.type('18.005', { delay: 20 });
+  await page.keyboard.type('18.005');
   await expect
     .poll(() => notice(page).textContent(), { timeout: 10_000 })
     .toBe('18,004 was not answered, and not kept.');
