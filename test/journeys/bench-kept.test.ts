@@ -39,7 +39,7 @@ it('goes on without a network, says what is to send, and sends it when there is 
     await page.keyboard.type(text);
     await page.keyboard.press('Enter');
   }
-  expect(await reading(page).textContent()).toBe('11.990');
+  await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('11.990');
   await expect.poll(() => head(page).textContent()).toContain('Kept on this phone. 2 to send.');
   expect(await inBook(server, 'W12', '9')).toEqual([]);
   await page.context().setOffline(false);
@@ -71,9 +71,9 @@ it('a full storage is said aloud, and the reading is not lost', async () => {
   await page.keyboard.press('Enter');
   const again = page.getByRole('button', { name: 'Keep it again' });
   await again.waitFor();
-  expect(await reading(page).textContent()).toBe('11.993');
+  await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('11.993');
   expect(await page.locator('main').textContent()).toContain('This device has no room left');
-  expect(await head(page).textContent()).toContain('Not kept.');
+  await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('Not kept.');
   await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
   await again.tap();
   await expect.poll(() => inBook(server, 'W14', '9')).toMatchObject([{ text: '11.993' }]);
