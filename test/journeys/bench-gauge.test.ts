@@ -317,9 +317,13 @@ it('lets a reading replace a text that was refused', async () => {
 it('says that a question was not answered when a gauge types over it', async () => {
   const { page, rings, close } = await bench();
   await gauge(page, '18,004', 20);
-  expect(await notice(page).textContent()).toContain('is that mark for decimals');
-  await page.keyboard.type('18.005', { delay: 20 });
-  expect(await notice(page).textContent()).toBe('18,004 was not answered, and not kept.');
+  await expect
+    .poll(() => notice(page).textContent(), { timeout: 10_000 })
+    .toContain('is that mark for decimals');
+  await page.keyboard.type('18.005');
+  await expect
+    .poll(() => notice(page).textContent(), { timeout: 10_000 })
+    .toBe('18,004 was not answered, and not kept.');
   await page.keyboard.press('Enter');
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.005']);
   await close();
