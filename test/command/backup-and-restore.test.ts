@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -23,6 +23,22 @@ function person(file: string, id: string) {
   const db = new Database(file);
   db.prepare(`INSERT INTO "Person" ("id", "createdAt", "name") VALUES (?, 'now', 'Ann')`).run(id);
   db.close();
+}
+
+/**
+ * A notebook and its backup, made as a person makes them: by processes that have ended. The driver
+ * holds a connection until its statements are collected as garbage, and one let go in this process
+ * after the other was killed would fold the log back.
+ */
+function notebookOfEndedProcesses() {
+  const folder = temporaryFolder();
+  const url = `file:${folder}/fitwright.db`;
+  const options = { cwd: root, env: { ...process.env, DATABASE_URL: url } };
+  for (const name of ['migrate', 'backup']) {
+    execFileSync(process.execPath, [`lib/command/${name}.mjs`], options);
+  }
+  const copies = readdirSync(join(folder, 'backups'));
+  return { url, file: join(folder, 'fitwright.db'), copy: join(folder, 'backups', copies[0]!) };
 }
 
 /** Adds a person and is killed, so that nothing is folded back from the log into the file. */
@@ -96,8 +112,7 @@ describe('restore', () => {
   });
 
   it('keeps with the replaced notebook what only its log holds yet', async () => {
-    const { url, file } = await notebook();
-    const copy = await backup(url);
+    const { url, file, copy } = notebookOfEndedProcesses();
     await personInLogOnly(file, 'p9');
     expect(existsSync(`${file}-wal`)).toBe(true);
     const { replaced } = await restore(copy, url);
@@ -117,8 +132,7 @@ describe('restore', () => {
   });
 
   it('does not let the log of a lost notebook play into the one restored', async () => {
-    const { url, file } = await notebook();
-    const copy = await backup(url);
+    const { url, file, copy } = notebookOfEndedProcesses();
     await personInLogOnly(file, 'p9');
     rmSync(file);
     expect(existsSync(`${file}-wal`)).toBe(true);
