@@ -347,7 +347,7 @@ describe('while metal is still to come off', () => {
     await page.waitForFunction(
       () => document.querySelector('[data-state] > span')?.textContent === '18.010',
     );
-    expect((await sheetOf(server)).cuts).toHaveLength(2);
+    await eventually(async () => (await sheetOf(server)).cuts).toHaveLength(2);
     await eventually(() => head(page).textContent()).toContain('1 of 6');
     await close();
   });

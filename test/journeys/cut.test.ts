@@ -130,6 +130,7 @@ describe('a plunger turned to its liner', () => {
 
     await page.keyboard.press('Escape');
     await isBench(page);
+    await inTheBook(job, '18.000');
     await expect.poll(async () => (await job.sheet()).cuts.length).toBe(6);
     const { cuts } = await job.sheet();
     expect(
