@@ -137,6 +137,8 @@ export async function typeReadings(fan: Fan, page: Page, mark: string, texts: st
   const gauges = page.getByRole('list', { name: 'Gauges' }).getByRole('button');
   if ((await gauges.count()) > 0) await gauges.first().click();
   for (const [index, text] of texts.entries()) {
+    // The same figure sooner is a button that bounced, and is not taken.
+    if (text === texts[index - 1]) await page.waitForTimeout(450);
     await page.keyboard.type(text);
     await page.keyboard.press('Enter');
     await page

@@ -3,6 +3,7 @@
 import dynamic from 'next/dynamic';
 import { usePathname, useSearchParams } from 'next/navigation';
 import { useEffect, useMemo, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { BenchSheet } from '../bench/bench-sheet';
 import { remember } from '../bench/device-memory';
 import { useJob } from '../job/job-provider';
@@ -32,7 +33,8 @@ export function BenchOrCut({ blind = null }: { blind?: string | null }) {
       remember(`stop:${jobId}`, JSON.stringify({ pieceId, featureId }));
       const asked = new URLSearchParams({ piece: pieceId, feature: featureId });
       window.history.pushState(null, '', `/jobs/${jobId}/${sheet}?${asked}`);
-      setShown({ sheet, pieceId, featureId });
+      // A cut is kept first, and by then the key is past: without this the next one could still hear the old screen.
+      flushSync(() => setShown({ sheet, pieceId, featureId }));
       window.scrollTo(0, 0);
     };
     return { toCut: go('cut'), toBench: go('bench') };
