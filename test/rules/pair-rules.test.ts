@@ -148,6 +148,16 @@ describe('pairMoves', () => {
     const alone = smallJob({ bores: all(10, 40), shafts: all(0, 10) });
     expect(moves(alone)).toEqual([['P2', 'L2', 30, null, null]]);
   });
+
+  it('are none of a piece kept for a partner it is still to be made to, which has that partner now', () => {
+    const kept = smallJob({
+      bores: all(10, 20),
+      shafts: all(0, 10),
+      pairs: [{ bore: 0, shaft: 1, state: 'locked' }],
+    });
+    expect(kept.fits[0]!.lockedToMake.size).toBe(2);
+    expect(moves(kept)).toEqual([['P1', 'L1', 10, 'P2', null]]);
+  });
 });
 
 describe('pairRow', () => {

@@ -26,7 +26,14 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
   const found = useMemo(() => lookUp(fit), [fit]);
   const stepPm = stepOf(view, fit);
   const box = useRef<HTMLDivElement>(null);
-  const table = useMatrixView(box, { rows: rows.length, columns: columns.length });
+  const ids = useMemo(
+    () => ({
+      rows: rows.map(({ piece }) => piece.id),
+      columns: columns.map(({ piece }) => piece.id),
+    }),
+    [rows, columns],
+  );
+  const table = useMatrixView(box, ids);
   const { rowPx, drawn, active } = table;
   // Before anybody has been here, Tab comes to the first pair.
   const stop = active ?? { row: 0, column: 0 };

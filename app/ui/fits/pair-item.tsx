@@ -37,10 +37,10 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
     <li data-flag={pair.flag === null ? undefined : ''}>
       <span className={styles.marks}>
         {external} <span className={styles.remark}>in</span> {internal}
-      </span>
+      </span>{' '}
       <span className={styles.clear}>
         <b>{clear.value}</b> ± {clear.plusMinus}
-      </span>
+      </span>{' '}
       <span className={styles.verdict}>
         <VerdictMark state={pair.verdict.state} side={pair.verdict.side} />
         {clearanceVerdict(pair.verdict, stepPm, chosen)}
@@ -59,7 +59,7 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
           />
         ) : (
           <Button disabled={acts.busy} onClick={() => void acts.makeFinal(pair)}>
-            Make final<span className="unseen">, {name}</span>
+            Make final<span className="unseen"> {name}</span>
           </Button>
         )}
       </span>

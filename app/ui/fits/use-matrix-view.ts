@@ -3,6 +3,7 @@
 import {
   useCallback,
   useLayoutEffect,
+  useMemo,
   useRef,
   useState,
   useSyncExternalStore,
@@ -16,6 +17,9 @@ export const columnPx = 88;
 export const headPx = 92;
 const block = { rows: 6, columns: 3 };
 
+/** The pieces whose cell was chosen, null for a head: a piece that changes its place takes the choice along. */
+type Chosen = { row: string | null; column: string | null };
+
 /** Before anything is measured: about what fits on a desk. */
 const first = { rows: { from: 0, to: 24 }, columns: { from: 0, to: 12 } };
 
@@ -25,8 +29,9 @@ const first = { rows: { from: 0, to: 24 }, columns: { from: 0, to: 12 } };
  */
 export function useMatrixView(
   box: RefObject<HTMLDivElement | null>,
-  counts: { rows: number; columns: number },
+  ids: { rows: readonly string[]; columns: readonly string[] },
 ) {
+  const counts = useMemo(() => ({ rows: ids.rows.length, columns: ids.columns.length }), [ids]);
   const isTouch = useSyncExternalStore(
     onTouchChange,
     () => matchMedia(touch).matches,
@@ -34,7 +39,8 @@ export function useMatrixView(
   );
   const rowPx = isTouch ? 56 : 40;
   const [drawn, setDrawn] = useState<{ rows: Stretch; columns: Stretch }>(first);
-  const [active, setActive] = useState<Place | null>(null);
+  const [chosen, setChosen] = useState<Chosen | null>(null);
+  const active = useMemo(() => (chosen === null ? null : placeIn(ids, chosen)), [chosen, ids]);
   const wanted = useRef<Place | null>(null);
 
   const look = useCallback(() => {
@@ -67,13 +73,18 @@ export function useMatrixView(
     cellAt(box.current, place)?.focus({ preventScroll: true });
   });
 
+  const choose = useCallback(
+    ({ row, column }: Place) =>
+      setChosen({ row: ids.rows[row] ?? null, column: ids.columns[column] ?? null }),
+    [ids],
+  );
   const go = useCallback(
     (place: Place) => {
       if (box.current !== null) bringIntoView(box.current, place, rowPx);
       wanted.current = place;
-      setActive(place);
+      choose(place);
     },
-    [box, rowPx],
+    [box, rowPx, choose],
   );
 
   const onKeyDown = (event: React.KeyboardEvent): void => {
@@ -86,7 +97,7 @@ export function useMatrixView(
   };
   const onFocus = (event: React.FocusEvent): void => {
     const place = placeOf(event.target);
-    if (place !== null && !(active !== null && samePlace(active, place))) setActive(place);
+    if (place !== null && !(active !== null && samePlace(active, place))) choose(place);
   };
   return { rowPx, drawn, active, look, onKeyDown, onFocus };
 }
@@ -97,6 +108,18 @@ export function placeOf(target: EventTarget): Place | null {
   if (at === null || at === undefined) return null;
   const [row, column] = at.split(' ').map(Number);
   return { row: row!, column: column! };
+}
+
+function placeIn(
+  ids: { rows: readonly string[]; columns: readonly string[] },
+  { row, column }: Chosen,
+): Place | null {
+  const place = {
+    row: row === null ? -1 : ids.rows.indexOf(row),
+    column: column === null ? -1 : ids.columns.indexOf(column),
+  };
+  const isGone = (row !== null && place.row < 0) || (column !== null && place.column < 0);
+  return isGone ? null : place;
 }
 
 function cellAt(box: HTMLElement | null, { row, column }: Place): HTMLElement | null {
