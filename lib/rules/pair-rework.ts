@@ -24,11 +24,12 @@ export type Shortage = {
 
 /** The free measured pieces that a pairing is made of. */
 export function freePieces(fit: FitView): { internals: FitPiece[]; externals: FitPiece[] } {
-  const decided = new Set(
-    fit.pairs
+  const decided = new Set([
+    ...fit.lockedToMake,
+    ...fit.pairs
       .filter(({ state }) => state !== 'chosen')
       .flatMap((pair) => [pair.internalPieceId, pair.externalPieceId]),
-  );
+  ]);
   const free = (list: readonly FitPiece[]) =>
     list.filter(
       ({ piece, size, stillToCut, leftOut }) =>

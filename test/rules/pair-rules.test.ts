@@ -105,6 +105,13 @@ describe('pairRework', () => {
     const sizes = { bores: all(10, 20), shafts: all(9, 11) };
     const locked = smallJob({ ...sizes, pairs: [{ bore: 0, shaft: 0, state: 'locked' }] });
     expect(works(locked)).toBeNull();
+    // P2 is still to be made to L1, which is no bore for P1 then.
+    const toMake = smallJob({
+      bores: all(10, 40),
+      shafts: all(0, 10),
+      pairs: [{ bore: 0, shaft: 1, state: 'locked' }],
+    });
+    expect(works(toMake)).toEqual({ most: 0, of: 1, works: ['remake external L2 P1 30 -'] });
     const out = smallJob({ ...sizes, fit: { leftOutPieceIds: [idOf('L1')] } });
     expect(works(out)).toBeNull();
   });
