@@ -68,6 +68,7 @@ function freshStanding({ id, deviceTime, row }: FreshEntry & { kind: 'reading' }
     text: row.text,
     firstText: null,
     saidRight: false,
+    wasHeld: false,
     deviceTime,
     state: row.heldAs === null ? 'counted' : 'held',
     heldAs: row.heldAs,

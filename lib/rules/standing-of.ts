@@ -34,5 +34,6 @@ function firstStanding(reading: AnyReading): Standing {
     heldAs: reading.heldAs,
     reason: '',
     saidRight: false,
+    wasHeld: false,
   };
 }

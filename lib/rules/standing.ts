@@ -30,6 +30,8 @@ export type Standing = {
   reason: string;
   /** A person has said, last of all, that it is right as it stands. */
   saidRight: boolean;
+  /** Of one that is struck: it was held then, and nobody had settled what it was suspected of. */
+  wasHeld: boolean;
 };
 
 /**

@@ -85,9 +85,9 @@ export function wentOnWords(text: string, place: string): string {
   return `${text.trim()} was taken for ${place === '' ? 'one more' : place}.`;
 }
 
-/** What was asked about, typed over and not kept; empty where there is nothing. */
+/** What was asked about, typed over and waits beside the line; empty where there is nothing. */
 export function unkeptWords(texts: readonly string[]): string {
   if (texts.length === 0) return '';
-  const were = texts.length === 1 ? 'was' : 'were';
-  return `${texts.join(' and ')} ${were} not answered, and not kept.`;
+  const [were, wait] = texts.length === 1 ? ['was', 'waits'] : ['were', 'wait'];
+  return `${texts.join(' and ')} ${were} not answered, and ${wait} to be placed.`;
 }

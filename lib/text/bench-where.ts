@@ -32,3 +32,10 @@ export function whereWords(facts: {
 export function lastEntryWords(name: string): string {
   return `Nothing was entered here. The last entry is on ${name}: once more takes it back.`;
 }
+
+/** Said of this device's own last reading where another device has read since. */
+export function takenBackWords(figure: string, isStruck: boolean): string {
+  return isStruck
+    ? `${figure}, entered here, is struck out. What another device read since stays.`
+    : `${figure}, entered here, is put back.`;
+}

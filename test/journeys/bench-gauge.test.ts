@@ -323,7 +323,7 @@ it('says that a question was not answered when a gauge types over it', async () 
   await page.keyboard.type('18.005');
   await expect
     .poll(() => notice(page).textContent(), { timeout: 10_000 })
-    .toBe('18,004 was not answered, and not kept.');
+    .toBe('18,004 was not answered, and waits to be placed.');
   await page.keyboard.press('Enter');
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.005']);
   await close();

@@ -9,10 +9,12 @@ import {
   desk,
   entry,
   head,
+  inBook,
   loadExample,
   notice,
   openBench,
   place,
+  post,
   reading,
   ready,
   startRings,
@@ -631,6 +633,40 @@ describe('coming back', () => {
     await close();
   });
 
+  it('takes back what was entered here, whatever another device has read since; a slip stays asked about', async () => {
+    const { page, job, close } = await rings(desk);
+    await log(page, '18.004');
+    await eventually(() => head(page).textContent()).toContain('1 of 6 taken');
+    await eventually(() => booked(server, job)).toHaveLength(1);
+    const other = {
+      id: crypto.randomUUID(), deviceTime: '2026-03-14T10:00:00Z', deviceSeq: 1, personId: null,
+      text: '18.006', unit: 'mm', valuePm: 18_006_000_000, resolutionPm: 1_000_000,
+      pieceId: job.pieceIds[0], featureId: job.featureId, gaugeId: job.gaugeId, station: 'top',
+      direction: 'B', temperatureMilliC: null, heldAs: null,
+    }; // prettier-ignore
+    await post(server, 'readings', { deviceId: crypto.randomUUID(), entries: [other] });
+    await eventually(() => reading(page).textContent()).toBe('18.006');
+    await page.keyboard.press('v');
+    await eventually(() => notice(page).textContent()).toContain(
+      '18.004, entered here, is struck out.',
+    );
+    const [own] = await booked(server, job);
+    const struck = async () => {
+      const answer = await fetch(`${server.url}/api/v1/jobs/${job.jobId}/sheet`);
+      const sheet = (await answer.json()) as JobSheet;
+      return sheet.corrections.map(({ kind, readingId }) => [kind, readingId]);
+    };
+    await eventually(struck).toEqual([['void', own!.id]]);
+
+    await log(page, '18.504');
+    await eventually(() => question(page).textContent()).toContain('One turn of the thimble?');
+    await page.keyboard.press('v');
+    await eventually(() => question(page).count()).toBe(0);
+    await page.keyboard.press('v');
+    await eventually(() => question(page).textContent()).toContain('One turn of the thimble?');
+    await close();
+  });
+
   it('fetches the last entry where there is nothing here to take back', async () => {
     const { page, job, close } = await rings(desk);
     await log(page, '18.004');
@@ -668,19 +704,34 @@ describe('a held reading', () => {
     await close();
   });
 
-  it('is not asked for: what is typed over an open question is named until something is kept', async () => {
+  it('is not asked for: what is typed over an open question waits, named, until it is placed or thrown away', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'L1', balloon: '1' });
+    const ofL1 = async () => (await inBook(server, 'L1', '1')).map(({ text }) => text);
+    const before = await ofL1();
     await log(page, '18.011', '18.012');
     await eventually(() => notice(page).textContent()).toContain(
-      '18.011 was not answered, and not kept.',
+      '18.011 was not answered, and waits to be placed.',
     );
     await log(page, '18.010');
     await eventually(() => notice(page).textContent()).toContain(
-      '18.011 and 18.012 were not answered, and not kept. All 6 taken. Where is 18.010 from?',
+      '18.011 and 18.012 were not answered, and wait to be placed. All 6 taken. Where is 18.010 from?',
     );
     await page.keyboard.press('1');
     await expect.poll(() => reading(page).textContent()).toBe('18.010');
     await eventually(() => notice(page).count()).toBe(0);
+
+    // They stay over a reload, and are judged anew where they are pressed.
+    await page.reload();
+    await ready(page);
+    const waiting = page.getByRole('group', { name: 'Not placed yet' });
+    await waiting.getByRole('button', { name: '18.012' }).click();
+    await eventually(() => notice(page).textContent()).toContain('Where is 18.012 from?');
+    await page.keyboard.press('1');
+    await expect.poll(() => reading(page).textContent()).toBe('18.012');
+    await waiting.getByRole('button', { name: 'Throw away' }).click();
+    await waiting.getByRole('button', { name: 'Yes, throw away' }).click();
+    await eventually(() => waiting.count()).toBe(0);
+    await eventually(ofL1).toEqual([...before, '18.010', '18.012']);
     await close();
   });
 

@@ -73,18 +73,31 @@ describe('with a thumb on a phone', () => {
     await close();
   });
 
-  it('asks which gauge before the first reading of a feature, and keeps what was typed', async () => {
+  it('asks which gauge before the first reading of a feature, and keeps what was typed meanwhile', async () => {
     const { page, close } = await openJob(server, chromium, await startRings(server), phone);
     await eventually(() => entry(page).getAttribute('placeholder')).toBe('Which gauge?');
     const offers = page.getByRole('list', { name: 'Gauges' }).getByRole('button');
     await eventually(() => offers.first().textContent()).toContain('Bore gauge 1');
-    await page.keyboard.type('18.004');
-    await page.keyboard.press('Enter');
-    await eventually(() => notice(page).textContent()).toContain('Which gauge');
-    await eventually(() => entry(page).inputValue()).toBe('18.004');
+    for (const figure of ['18.004', '18.005']) {
+      await page.keyboard.type(figure);
+      await page.keyboard.press('Enter');
+      await eventually(() => notice(page).textContent()).toContain(
+        `Which gauge is ${figure} from?`,
+      );
+    }
+    const waiting = page.getByRole('group', { name: 'Not placed yet' });
+    await eventually(() => waiting.textContent()).toContain('Not kept yet: choose the gauge.');
+    await page.reload();
+    await ready(page);
+    await eventually(() => waiting.textContent()).toContain('18.00418.005');
     await offers.first().tap();
+    await eventually(() => reading(page).textContent()).toBe('18.005');
+    await eventually(() => head(page).textContent()).toContain('2 of 6 taken');
+    await eventually(() => waiting.count()).toBe(0);
+    // And one more at once: nothing that stands there is in its way.
+    await page.keyboard.type('18.006');
     await page.keyboard.press('Enter');
-    await eventually(() => reading(page).textContent()).toBe('18.004');
+    await eventually(() => head(page).textContent()).toContain('3 of 6 taken');
     await close();
   });
 

@@ -188,7 +188,7 @@ it('learns a gauge with a serial port, and takes its readings as if they were ty
   await page.keyboard.press('Enter');
   await notice(page).getByText('is that mark for decimals').waitFor();
   await sendBytes(page, '+  18.004 mm\r\n');
-  await notice(page).getByText('18,004 was not answered, and not kept.').waitFor();
+  await notice(page).getByText('18,004 was not answered, and waits to be placed.').waitFor();
   await page.keyboard.type('18.0');
   await sendBytes(page, '+  18.007 mm\r\n');
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(6);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { blindWords } from '@/lib/text/bench-blind';
 import { questionWords, unkeptWords, wentOnWords } from '@/lib/text/bench-entry';
 import { pedalKeyWords, pedalRefusalWords } from '@/lib/text/bench-pedal';
-import { whereWords } from '@/lib/text/bench-where';
+import { takenBackWords, whereWords } from '@/lib/text/bench-where';
 import { slipReasons } from '@/lib/text/bench-slip';
 import { typedAside } from '@/lib/text/typed-aside';
 
@@ -38,12 +38,19 @@ describe('a reading whose place nobody said', () => {
   });
 });
 
+it('says what V took back where another device has read since', () => {
+  expect(takenBackWords('18.004', true)).toBe(
+    '18.004, entered here, is struck out. What another device read since stays.',
+  );
+  expect(takenBackWords('18.004', false)).toBe('18.004, entered here, is put back.');
+});
+
 describe('what was typed over', () => {
   it('is named until something is kept', () => {
     expect(unkeptWords([])).toBe('');
-    expect(unkeptWords(['18.01'])).toBe('18.01 was not answered, and not kept.');
+    expect(unkeptWords(['18.01'])).toBe('18.01 was not answered, and waits to be placed.');
     expect(unkeptWords(['18.01', '18.02'])).toBe(
-      '18.01 and 18.02 were not answered, and not kept.',
+      '18.01 and 18.02 were not answered, and wait to be placed.',
     );
   });
 });

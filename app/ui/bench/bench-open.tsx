@@ -21,6 +21,7 @@ import { ReadingBlock } from './reading-block';
 import { heldQuestion } from './slip-panel';
 import { SoFar } from './so-far';
 import { TargetNote } from './target-note';
+import { UnplacedNote } from './unplaced-note';
 import { useActs } from './use-acts';
 import { useAltSheets } from './use-alt-sheets';
 import type { Bench } from './use-bench';
@@ -117,6 +118,7 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
           waiting={outbox.tray.length}
           onTray={showTray}
         />
+        <UnplacedNote unplaced={entry.unplaced} blind={blind !== null} />
         {hasSerial && (bench.gauge?.serialBaud ?? null) !== null ? (
           <PortLineLater key={bench.gauge!.id} gauge={bench.gauge!} onReading={entry.arrive} />
         ) : null}

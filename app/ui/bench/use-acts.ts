@@ -2,7 +2,8 @@
 
 import { isSamePlace } from '@/lib/rules/entry-plan';
 import { entryStep } from '@/lib/rules/entry-step';
-import { lastEntryWords } from '@/lib/text/bench-where';
+import { lastEntryWords, takenBackWords } from '@/lib/text/bench-where';
+import { shownLength } from '@/lib/text/shown-size';
 import { useCutSwitch } from '../cut/cut-switch';
 import type { Over } from './bench-over';
 import { lastRead } from './last-read';
@@ -28,12 +29,17 @@ export function useActs(
     fresh.correction({ ...plainCorrection, kind, readingId, reason, personId });
   };
   const voidLast = (): string | null => {
-    if (last !== null) {
-      correct(last.state === 'struck' ? 'restore' : 'void', last.id);
-      return null;
+    const read = lastRead(bench.view.sheet.job.id);
+    // Another device may have read this piece since: what is taken back is what was entered here.
+    const own = cell.readings.find(({ id }) => id === read?.id) ?? last;
+    if (own !== null) {
+      const isStruck = own.state === 'struck';
+      correct(isStruck ? 'restore' : 'void', own.id);
+      return own === last || bench.blind !== null
+        ? null
+        : takenBackWords(shownLength(own.valuePm, own.resolutionPm, chosen), !isStruck);
     }
     // Nothing here to take back: the entry made last may be on the piece before.
-    const read = lastRead(bench.view.sheet.job.id);
     if (read === null || (read.pieceId === bench.piece.id && read.featureId === feature.id)) {
       return null;
     }

@@ -14,6 +14,7 @@ import { slipOf } from '@/lib/rules/slip';
 import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
 import { entryErrorWords, type EntryError } from '@/lib/text/bench-entry-error';
 import { placeWords } from '@/lib/text/bench-place';
+import { whichGaugeWords } from '@/lib/text/bench-unplaced';
 import { shownLength } from '@/lib/text/shown-size';
 import { spokenLength } from '@/lib/text/spoken-length';
 import type { LengthMeaning } from '@/lib/units/parse-length';
@@ -45,6 +46,8 @@ type Line = {
   notify: (notice: Notice | null) => void;
   /** Puts a text back into the line, to be mended or answered; the next figure typed replaces it. */
   putBack: (text: string) => void;
+  /** Puts a text beside the line until the gauge it is of is named. */
+  wait: (text: string) => void;
   /** Empties the line, where a text was put back and has now been logged. */
   clear: () => void;
 };
@@ -121,11 +124,12 @@ export function useCommit(
     if (read.kind === 'error') return refuse(text, read);
     if (text.length > textMax) return refuse(text, { code: 'text-too-long', character: '' });
     if (gauge === null) {
-      line.putBack(text);
-      return line.notify({
-        kind: 'error',
-        says: 'Which gauge is this from? It is kept once you say.',
-      });
+      const unnamed = { text, gaugeId: '', atMs };
+      if (decided.kept !== true && isEntryRepeat(before.current, unnamed))
+        return askRepeat(unnamed);
+      before.current = unnamed;
+      line.wait(text);
+      return line.notify({ kind: 'error', says: whichGaugeWords(text) });
     }
     const again = (more: Decided) => judge(text, atMs, { ...decided, ...more });
     const askWhich = (code: EntryQuestionCode, meanings: readonly LengthMeaning[]) => {
@@ -146,13 +150,7 @@ export function useCommit(
       if (offered !== null) return askWhich('last-digits', offered);
     }
     const now = { text, gaugeId: gauge.id, atMs };
-    if (decided.kept !== true && isEntryRepeat(before.current, now)) {
-      return line.notify({
-        kind: 'repeat',
-        says: `${text.trim()} came twice at once. Repeat ignored.`,
-        keep: () => again({ kept: true }),
-      });
-    }
+    if (decided.kept !== true && isEntryRepeat(before.current, now)) return askRepeat(now);
     const place = decided.place ?? null;
     if (place === null && bench.held !== null) return askWhose(text, again);
     if (place === null && bench.next === null) return askWhere(text, atMs, again);
@@ -161,6 +159,14 @@ export function useCommit(
       return askCut(text, meaning, again);
     }
     log(text, meaning, place ?? bench.next!, now);
+  }
+
+  function askRepeat({ text, atMs }: EntryCommit): void {
+    line.notify({
+      kind: 'repeat',
+      says: `${text.trim()} came twice at once. Repeat ignored.`,
+      keep: () => judge(text, atMs, { kept: true }),
+    });
   }
 
   /** A reading that comes while another is held may be its second measurement, or go on with the plan. */
@@ -281,7 +287,7 @@ export function useCommit(
     if (gauge.sendsUnit === 'button') bench.setUnit(meaning.unit);
     line.notify(null);
     const { view, cell: known, partnerStandardPm } = bench;
-    rememberRead(view.sheet.job.id, { pieceId: piece.id, featureId: feature.id });
+    rememberRead(view.sheet.job.id, { pieceId: piece.id, featureId: feature.id, id: entry.id });
     const cell = entryCell(known, [entry], feature.kind, view.cells, partnerStandardPm);
     const outcome = bench.hides(cell.readings) ? 'kept' : outcomeOf(cell.verdict?.state ?? 'none');
     giveFeedback(slip === null ? outcome : 'unsure');

@@ -1,17 +1,26 @@
 'use client';
 
-import { useEffect, useLayoutEffect, useRef, useState, type RefObject } from 'react';
+import {
+  useEffect,
+  useEffectEvent,
+  useLayoutEffect,
+  useRef,
+  useState,
+  type RefObject,
+} from 'react';
 import { flushSync } from 'react-dom';
 import { isAtPace, isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
 import { endsAfterMs, endsWithComma, halfOfDouble, isSecondEnd } from '@/lib/rules/entry-end';
 import type { KeyRole } from '@/lib/rules/entry-key';
 import type { PedalAct } from '@/lib/rules/entry-pedal';
+import { dueOf, type Unplaced } from '@/lib/rules/entry-unplaced';
 import { unkeptWords } from '@/lib/text/bench-entry';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
 import type { Bench } from './use-bench';
 import { useCommit } from './use-commit';
 import { pressed, useKeys } from './use-keys';
+import { useUnplaced } from './use-unplaced';
 
 /** A figure that answers a question stands alone for this long; what comes faster is a gauge typing. */
 const aloneMs = 150;
@@ -52,6 +61,13 @@ export type EntryState = {
   log: () => void;
   press: (key: KeypadKey) => void;
   pedal: (act: PedalAct) => void;
+  /** What was typed and is no reading yet. */
+  unplaced: {
+    list: readonly Unplaced[];
+    /** Judges one as if it were typed now. */
+    place: (one: Unplaced) => void;
+    throwAway: () => void;
+  };
   /** A reading of the chosen gauge that came by its port: it goes the way of a typed one. */
   arrive: (text: string) => void;
 };
@@ -68,7 +84,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const burst = useRef(noBurst);
   /** A text was put back: the next figure begins a new one, a correction mends it. */
   const replaces = useRef(false);
-  /** Texts that were asked about, not answered and typed over. */
+  /** Texts that were asked about, not answered and typed over since something was kept. */
   const unkept = useRef<string[]>([]);
   const lone = useRef<{ figure: string; timer: number } | null>(null);
   /** What stands in the line becomes a reading unless another key comes: a gauge ends it with nothing. */
@@ -84,6 +100,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     before.current = text;
     setTyped(text);
   };
+  const unplaced = useUnplaced(bench.view.sheet.job.id);
+  const onBench = { pieceId: bench.piece.id, featureId: bench.feature.id };
   const told = useRef<Notice | null>(null);
   const line = {
     notify(next: Notice | null) {
@@ -105,8 +123,22 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       set(text);
       replaces.current = true;
     },
+    wait(text: string) {
+      unplaced.add({ ...onBench, text, lacks: 'gauge' });
+    },
   };
   const { judge, goNext } = useCommit(bench, line, acts.noteCut);
+
+  // The gauge has been named: what waited for it is logged, one after the other, as if it came now.
+  const due =
+    bench.gauge === null || notice?.kind === 'question' ? null : dueOf(unplaced.list, onBench);
+  const placeDue = useEffectEvent((one: Unplaced) => {
+    unplaced.take(one.id);
+    judge(one.text, nowMs(), { kept: true });
+  });
+  useLayoutEffect(() => {
+    if (due !== null) placeDue(due);
+  }, [due]);
 
   /** What stands in the line is not ended by itself. */
   const stay = () => {
@@ -207,7 +239,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       otherwise?.act();
       set(figure ?? '');
       replaces.current = false;
-      if (otherwise === undefined) unkept.current.push(open);
+      if (otherwise === undefined) {
+        unkept.current.push(open);
+        unplaced.add({ ...onBench, text: open, lacks: 'answer' });
+      }
       setNotice({ kind: 'said', says: otherwise?.says ?? unkeptWords(unkept.current) });
     } else if (replaces.current) {
       replaces.current = false;
@@ -416,7 +451,15 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     if (dropped !== '' && told.current === null) setNotice({ kind: 'said', says: dropped });
   };
 
+  const place = (one: Unplaced) => {
+    makeRoom();
+    unplaced.take(one.id);
+    input.current?.focus({ preventScroll: true });
+    judge(one.text, nowMs(), { kept: true });
+  };
+
   return {
+    unplaced: { list: unplaced.list, place, throwAway: () => unplaced.take('all') },
     input,
     typed,
     notice,
