@@ -1,12 +1,12 @@
 'use client';
 
-import { mathsWords } from '@/lib/text/maths-words';
+import { useEffect, useState } from 'react';
 
 type Props = { error: Error & { code?: string }; reset: () => void };
 
 /** What a sheet says when it could not be drawn. Nothing kept is lost by it. */
 export default function SheetError({ error, reset }: Props) {
-  const why = mathsWords(error.code ?? '');
+  const why = useWhy(error.code ?? '');
   return (
     <main>
       <p className="t-section">This sheet could not be drawn.</p>
@@ -20,4 +20,22 @@ export default function SheetError({ error, reset }: Props) {
       </button>
     </main>
   );
+}
+
+/** The reason in words, which are fetched only now: every sheet would load them for the day they are needed. */
+function useWhy(code: string): string | null {
+  const [why, setWhy] = useState<string | null>(null);
+  useEffect(() => {
+    let gone = false;
+    import('@/lib/text/maths-words').then(
+      ({ mathsWords }) => {
+        if (!gone) setWhy(mathsWords(code));
+      },
+      () => undefined,
+    );
+    return () => {
+      gone = true;
+    };
+  }, [code]);
+  return why;
 }

@@ -1,6 +1,10 @@
+import { cookies } from 'next/headers';
+import { blindChoice } from '@/lib/rules/entry-blind';
+import { standing } from '@/lib/rules/standing';
 import { jobSheet } from '@/lib/store/job-sheet';
 import { jobsRegister } from '@/lib/store/jobs-register';
 import type { JobSheet } from '@/lib/schema/sheet';
+import { shownLength } from '@/lib/text/shown-size';
 import type { chosenHere } from './chosen';
 import type { Stopped } from './ui/jobs/carry-on';
 import { jobLine, type JobLine } from './ui/jobs/job-line';
@@ -24,16 +28,36 @@ export async function jobsHere(
     const own = sheet.readings.findLast((reading) => reading.deviceId === device);
     if (own !== undefined && own.seq > (latest?.seq ?? 0)) latest = { sheet, line, seq: own.seq };
   }
-  return { lines, stopped: latest === null ? null : stoppedAt(latest) };
+  return { lines, stopped: latest === null ? null : stoppedAt(latest, chosen, await isBlind()) };
 }
 
-function stoppedAt({ sheet, line, seq }: { sheet: JobSheet; line: JobLine; seq: number }): Stopped {
-  const reading = sheet.readings.find((row) => row.seq === seq)!;
+/** This device measures unseen: no earlier reading is told on the way to the Bench. */
+async function isBlind(): Promise<boolean> {
+  return blindChoice((await cookies()).get('fw-blind')?.value ?? null) !== 'off';
+}
+
+function stoppedAt(
+  { sheet, line, seq }: { sheet: JobSheet; line: JobLine; seq: number },
+  { unit, decimal }: Awaited<ReturnType<typeof chosenHere>>,
+  blind: boolean,
+): Stopped {
+  const own = sheet.readings.find((row) => row.seq === seq)!;
+  const reading = {
+    ...own,
+    ...standing(
+      [own],
+      sheet.corrections.filter((row) => row.readingId === own.id),
+    )[0]!,
+  };
+  const feature = sheet.features.find((row) => row.id === reading.featureId);
+  const shown = { unit: unit ?? sheet.job.unit, decimal };
   const piece = sheet.pieces.find((row) => row.id === reading.pieceId)!;
   const part = sheet.parts.find((row) => row.id === piece.partId)!;
   return {
     mark: piece.mark,
     part: part.name,
+    feature: feature?.name ?? '',
+    read: blind ? null : shownLength(reading.valuePm, reading.resolutionPm, shown),
     at: reading.receivedAt,
     next: line.next,
     href: `/jobs/${sheet.job.id}/bench?piece=${piece.id}&feature=${reading.featureId}`,

@@ -5,7 +5,7 @@ import { CarryOn } from './ui/jobs/carry-on';
 import { ExampleDoor } from './ui/jobs/example-door';
 import { JobsRegister } from './ui/jobs/jobs-register';
 import styles from './ui/jobs/jobs.module.css';
-import { LinkButton } from './ui/primitives/button';
+import { LinkButton } from './ui/primitives/link-button';
 import { EmptyState } from './ui/primitives/empty-state';
 import { ShopFrame } from './ui/shop/shop-frame';
 

@@ -1,5 +1,5 @@
 import type { Departure, RunEvent } from '@/lib/schema/run';
-import type { Gauge, Person } from '@/lib/schema/gauge';
+import type { Gauge, GaugeSends, Person } from '@/lib/schema/gauge';
 import type { JobStart } from '@/lib/schema/new-job';
 import type { NewReading } from '@/lib/schema/reading';
 import { exampleId } from './ids';
@@ -22,7 +22,8 @@ const gauges = {
   plug: exampleId('gauge', 4),
 };
 
-export const exampleGauges: Row<Gauge>[] = [
+/** None has been taught how it sends: that is done with the gauge in hand. */
+export const exampleGauges: Omit<Row<Gauge>, keyof GaugeSends>[] = [
   {
     id: gauges.mic,
     name: 'Mic 2',
@@ -292,7 +293,15 @@ export const exampleJob: JobStart = {
       featureId: features.webBoss,
       dial: 'radius',
       divisionPm: 10 * um,
+      alikeIds: [],
       zones: false,
+      control: 'none',
+      together: 1,
+      groupOf: 'pieces',
+      baseFrom: null,
+      baseTo: null,
+      follow: 'flat',
+      patterns: ['beyond three sigma', 'nine on one side'],
     },
   ],
 };
@@ -451,6 +460,7 @@ export const exampleEvents: Row<RunEvent>[] = [
     kind: 'insert changed',
     note: 'corner 2',
     offsetPm: null,
+    offsetDial: null,
     at: '2026-03-14T09:06:00.000Z',
   },
   {
@@ -461,6 +471,7 @@ export const exampleEvents: Row<RunEvent>[] = [
     kind: 'break',
     note: 'tea, 25 minutes',
     offsetPm: null,
+    offsetDial: null,
     at: '2026-03-14T09:30:00.000Z',
   },
 ];

@@ -13,6 +13,7 @@ const mayImport: Record<string, string[]> = {
   'lib/store': ['lib/schema', 'lib/rules'],
   'lib/outbox': ['lib/schema', 'lib/rules'],
   'lib/shelf': ['lib/schema'],
+  'lib/gauge-port': ['lib/schema'],
   'lib/command': [],
   'app/ui': [
     'lib/maths',
@@ -22,6 +23,7 @@ const mayImport: Record<string, string[]> = {
     'lib/text',
     'lib/outbox',
     'lib/shelf',
+    'lib/gauge-port',
   ],
   app: ['app/ui', 'lib'],
   'app/api': ['app/api', 'lib', 'seed'],

@@ -7,15 +7,23 @@ import { gaugeUsage } from '@/lib/store/gauge-usage';
 
 export const metadata: Metadata = { title: 'Gauges' };
 
-export default async function GaugesPage() {
-  const [gauges, usage, { decimal }] = await Promise.all([
+type Props = { searchParams: Promise<{ teach?: string | string[] }> };
+
+export default async function GaugesPage({ searchParams }: Props) {
+  const [gauges, usage, { decimal }, { teach }] = await Promise.all([
     findThings('gauge'),
     gaugeUsage(),
     chosenHere(),
+    searchParams,
   ]);
   return (
     <ShopFrame current="Gauges">
-      <GaugeRegister gauges={gauges} usage={usage} decimal={decimal} />
+      <GaugeRegister
+        gauges={gauges}
+        usage={usage}
+        decimal={decimal}
+        teach={typeof teach === 'string' ? teach : null}
+      />
     </ShopFrame>
   );
 }

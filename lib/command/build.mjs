@@ -2,6 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { compressAssets } from './compress-assets.mjs';
 import { hashSources } from './hash-sources.mjs';
 import { keepEarlierAssets } from './keep-earlier-assets.mjs';
 import { Refusal } from './refusal.mjs';
@@ -57,6 +58,7 @@ export function build() {
   }
   writeFileSync(join(root, '.next', 'own-assets.json'), JSON.stringify(ownAssets()));
   keep();
+  compressAssets(join(root, '.next'));
   writeFileSync(stamp, hash);
 }
 

@@ -2,6 +2,7 @@
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import { buildIfBehind, hasBuild } from './build.mjs';
+import { compressedAssets } from './compressed-assets.mjs';
 import { prepareDataFolder } from './data-folder.mjs';
 import { databaseUrl } from './database-url.mjs';
 import { generateIfBehind } from './generate.mjs';
@@ -61,11 +62,13 @@ async function open({ dev, port }) {
   await app.prepare();
   const handle = app.getRequestHandler();
   const secure = securityHeaders({ dev, next: join(root, '.next') });
+  const compressed = dev ? () => false : compressedAssets({ next: join(root, '.next') });
   const { follow, stop } = stopCleanly(server);
   server.on('request', (request, response) => {
     if (!isOwnHost(request.headers.host)) return misdirected(response);
     follow(response);
     secure(request, response);
+    if (compressed(request, response)) return;
     handle(request, response).catch((error) => {
       console.error(error);
       response.destroy();

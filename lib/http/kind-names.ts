@@ -16,4 +16,6 @@ export const kindNames = {
   departure: 'departures',
   setting: 'settings',
   picture: 'pictures',
+  material: 'materials',
+  fitRule: 'fit-rules',
 } as const satisfies Record<ThingKind, string>;

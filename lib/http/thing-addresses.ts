@@ -21,6 +21,8 @@ const words: Record<ThingKind, [one: string, many: string]> = {
   departure: ['a departure', 'the departures of a job'],
   setting: ['the choices of the shop or a device', 'all choices'],
   picture: ['a picture of the drawing', 'the pictures of a job'],
+  material: ["a material of the shop's own", "the shop's own materials"],
+  fitRule: ["a rule of practice of the shop's own", "the shop's own rules of practice"],
 };
 
 const Says = z.object({

@@ -1,6 +1,6 @@
 import type { Outcome } from '@/lib/schema/reading';
 import type { Connection, Tx } from './connection';
-import { candidateId, deviceIdIn, healDeviceId } from './device-id';
+import { candidateId, healDeviceId, knownDeviceId } from './device-id';
 import { nextDeviceSeq, rememberDeviceSeq } from './device-seq';
 import type { Draft, Entry } from './entry';
 import type { Environment } from './environment';
@@ -30,8 +30,13 @@ const secondCopyMs = 30 * 24 * 3600 * 1000;
 
 /** The entries of this device on its disk. Every change is one strict transaction and harmless to repeat. */
 export function createBox(env: Environment, connection: Connection): Box {
+  const afterwards = createAfterwards(env);
   return {
-    keep: (draft) => keep(env, connection, draft),
+    async keep(draft) {
+      const entry = await keep(env, connection, draft);
+      afterwards(entry);
+      return entry;
+    },
 
     unsent: (countMax, except) =>
       connection.run('readonly', async (tx) => {
@@ -126,22 +131,32 @@ async function keep(env: Environment, connection: Connection, asked: Draft): Pro
     deviceTime: asked.deviceTime ?? localInstant(atMs, env.offsetMin(atMs)),
   };
   try {
-    const candidate = candidateId(env);
-    const entry = await connection.run('readwrite', async (tx) => {
-      const known = await tx.objectStore('entries').get(draft.id);
-      if (known !== undefined) return sameOrThrow(known, draft);
-      const deviceId = await deviceIdIn(tx, candidate);
+    let candidate: string | null = null;
+    // Asked for together, written together and committed at once: each wait for an answer would come on top of
+    // the time until a person is told that it is kept.
+    return await connection.run('readwrite', async (tx) => {
+      const entries = tx.objectStore('entries');
       const meta = tx.objectStore('meta');
-      const deviceSeq = nextDeviceSeq(env, await meta.get('deviceSeq'));
-      const skewMs = numberOrNull(await meta.get('skewMs'));
-      await meta.put(deviceSeq, 'deviceSeq');
-      await meta.put(atMs, 'lastKeptAtMs');
-      const held = { deviceId, deviceSeq, keptAtMs: atMs, skewMs };
-      return write(tx, entryOf(draft, held));
+      const [known, idThere, counter, skew] = await Promise.all([
+        entries.get(draft.id),
+        meta.get('deviceId'),
+        meta.get('deviceSeq'),
+        meta.get('skewMs'),
+      ]);
+      if (known !== undefined) return sameOrThrow(known, draft);
+      const deviceId = knownDeviceId(idThere) ?? (candidate ??= candidateId(env));
+      const deviceSeq = nextDeviceSeq(env, counter);
+      const held = { deviceId, deviceSeq, keptAtMs: atMs, skewMs: numberOrNull(skew) };
+      const rest = [
+        ...(deviceId === idThere ? [] : [meta.put(deviceId, 'deviceId')]),
+        meta.put(deviceSeq, 'deviceSeq'),
+        meta.put(atMs, 'lastKeptAtMs'),
+      ];
+      const written = write(tx, entryOf(draft, held));
+      tx.commit();
+      const [entry] = await Promise.all([written, ...rest]);
+      return entry;
     });
-    healDeviceId(env, entry.deviceId);
-    rememberDeviceSeq(env, entry.deviceSeq);
-    return entry;
   } catch (error) {
     if (error instanceof StorageFullError) {
       throw new StorageFullError(error.message, draft, error.cause);
@@ -151,6 +166,20 @@ async function keep(env: Environment, connection: Connection, asked: Draft): Pro
     }
     throw error;
   }
+}
+
+/**
+ * What is noted beside the database once an entry is kept: looking into cookies is slow, and nobody waits for it.
+ */
+function createAfterwards(env: Environment): (entry: Entry) => void {
+  let healed: string | null = null;
+  return ({ deviceId, deviceSeq }) => {
+    env.after(0, () => {
+      if (healed !== deviceId) healDeviceId(env, deviceId);
+      healed = deviceId;
+      rememberDeviceSeq(env, deviceSeq);
+    });
+  };
 }
 
 function entryOf(

@@ -1,4 +1,4 @@
-import type { Connection, Tx } from './connection';
+import type { Connection } from './connection';
 import type { Environment } from './environment';
 
 /** The name of the cookie and of the word in local storage. */
@@ -16,26 +16,31 @@ type Places = Pick<Environment, 'keepsakes' | 'newId'>;
  * Limits: a browser that clears all three gives a new device.
  */
 export async function deviceId(env: Places, connection: Connection): Promise<string> {
-  const candidate = candidateId(env);
+  const candidate = once(() => candidateId(env));
   const id = await connection
-    .run('readwrite', (tx) => deviceIdIn(tx, candidate))
-    .catch(() => candidate);
+    .run('readwrite', async (tx) => {
+      const known = knownDeviceId(await tx.objectStore('meta').get('deviceId'));
+      if (known !== null) return known;
+      await tx.objectStore('meta').put(candidate(), 'deviceId');
+      return candidate();
+    })
+    .catch(() => candidate());
   healDeviceId(env, id);
   return id;
 }
 
-/** What the places beside the database know, or a new id. */
+/** What the places beside the database know, or a new id. Costs a look at each of them. */
 export function candidateId(env: Places): string {
-  return env.keepsakes.map(({ read }) => read(deviceKey)).find(isId) ?? env.newId();
+  for (const { read } of env.keepsakes) {
+    const id = read(deviceKey);
+    if (isId(id)) return id;
+  }
+  return env.newId();
 }
 
-/** The id in the database; the candidate becomes it where there is none. */
-export async function deviceIdIn(tx: Tx<'readwrite'>, candidate: string): Promise<string> {
-  const meta = tx.objectStore('meta');
-  const known = await meta.get('deviceId');
-  if (isId(known)) return known;
-  await meta.put(candidate, 'deviceId');
-  return candidate;
+/** What the database knows; null where it knows nothing, and a candidate has to be written there. */
+export function knownDeviceId(value: unknown): string | null {
+  return isId(value) ? value : null;
 }
 
 /** Writes the id where it is missing or another. */
@@ -47,4 +52,10 @@ export function healDeviceId(env: Places, id: string): void {
 
 function isId(value: unknown): value is string {
   return typeof value === 'string' && /^[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}$/.test(value);
+}
+
+/** Two attempts at one transaction must not make two ids. */
+function once<T>(make: () => T): () => T {
+  let made: { it: T } | null = null;
+  return () => (made ??= { it: make() }).it;
 }

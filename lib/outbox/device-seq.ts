@@ -14,20 +14,24 @@ const afterLoss = 100;
  * numbers jump, and the gap shows that something was lost.
  */
 export function nextDeviceSeq(env: Pick<Environment, 'keepsakes'>, counter: unknown): number {
-  const mark = marked(env);
+  const mark = Math.max(0, ...marked(env));
   if (typeof counter === 'number') return Math.max(counter, mark) + 1;
   return mark === 0 ? 1 : mark + afterLoss;
 }
 
 /** Sets the mark, never back. */
 export function rememberDeviceSeq(env: Pick<Environment, 'keepsakes'>, deviceSeq: number): void {
-  const mark = String(Math.max(deviceSeq, marked(env)));
-  for (const keepsake of env.keepsakes) {
-    if (keepsake.read(markKey) !== mark) keepsake.write(markKey, mark);
-  }
+  const marks = marked(env);
+  const mark = Math.max(deviceSeq, ...marks);
+  env.keepsakes.forEach((keepsake, index) => {
+    if (marks[index] !== mark) keepsake.write(markKey, String(mark));
+  });
 }
 
-function marked({ keepsakes }: Pick<Environment, 'keepsakes'>): number {
-  const marks = keepsakes.map(({ read }) => Number(read(markKey) ?? 0));
-  return Math.max(0, ...marks.filter(Number.isSafeInteger));
+/** Of each keepsake; 0 where it knows none. */
+function marked({ keepsakes }: Pick<Environment, 'keepsakes'>): number[] {
+  return keepsakes.map(({ read }) => {
+    const mark = Number(read(markKey) ?? 0);
+    return Number.isSafeInteger(mark) ? mark : 0;
+  });
 }

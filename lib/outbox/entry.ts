@@ -1,3 +1,4 @@
+import type { NewCut } from '@/lib/schema/new-cut';
 import type { NewCorrection, NewReading } from '@/lib/schema/reading';
 
 /** The fields the box adds to a row itself. */
@@ -15,7 +16,8 @@ type Asked = {
 /** What a screen hands over to be kept. */
 export type Draft =
   | (Asked & { kind: 'reading'; row: Omit<NewReading, Stamped> })
-  | (Asked & { kind: 'correction'; row: Omit<NewCorrection, Stamped> });
+  | (Asked & { kind: 'correction'; row: Omit<NewCorrection, Stamped> })
+  | (Asked & { kind: 'cut'; row: Omit<NewCut, Stamped> });
 
 /**
  * `on this device`: on its disk and not answered for yet. `in the book`: the server has named it; the row
@@ -48,7 +50,8 @@ type Held = {
   aside: { reason: string; atMs: number } | null;
 };
 
-/** One reading or correction as this device holds it. */
+/** One reading, correction or cut as this device holds it. */
 export type Entry =
   | (Held & { kind: 'reading'; row: NewReading })
-  | (Held & { kind: 'correction'; row: NewCorrection });
+  | (Held & { kind: 'correction'; row: NewCorrection })
+  | (Held & { kind: 'cut'; row: NewCut });

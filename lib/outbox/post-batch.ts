@@ -13,7 +13,11 @@ export type Answer =
   /** Nothing was judged; the same request is to be made again. */
   | { kind: 'trouble'; code: TroubleCode; waitMs: number | null };
 
-const addresses = { reading: '/api/v1/readings', correction: '/api/v1/corrections' };
+const addresses: Record<Entry['kind'], string> = {
+  reading: '/api/v1/readings',
+  correction: '/api/v1/corrections',
+  cut: '/api/v1/cut-log',
+};
 
 /** Statuses by which the server says that repeating will not help. */
 const judged = new Set([400, 409, 413, 422]);

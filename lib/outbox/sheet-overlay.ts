@@ -1,3 +1,4 @@
+import type { Cut } from '@/lib/schema/fit';
 import type { Correction, Reading } from '@/lib/schema/reading';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { Entry } from './entry';
@@ -9,9 +10,11 @@ const nothing: ReadonlySet<string> = new Set();
  *
  * An entry the sheet holds already, of another job, or set aside changes nothing. One that is in the book, but
  * has not reached the sheet, takes its own number. The others come after all rows of the book, in the order of
- * their running numbers, with numbers that are only good for sorting; `pending` names them.
+ * their running numbers, with numbers that are only good for sorting; `pending` names them. Cuts come after
+ * the other cuts of their piece and feature, where the book will put them.
  *
- * Pure; gives the same sheet back when nothing is laid over it. Cost: O(readings + corrections).
+ * Pure; gives the same sheet back when nothing is laid over it, and the same row for the same entry. The rows of
+ * the sheet stand in the order of their numbers. Cost: O(readings + corrections).
  */
 export function overlayEntries(
   sheet: JobSheet,
@@ -24,25 +27,52 @@ export function overlayEntries(
   const pending = new Set<string>();
   const readings = laidOver<Reading>(sheet.readings, mine, 'reading', pending);
   const corrections = laidOver<Correction>(sheet.corrections, mine, 'correction', pending);
-  if (readings === sheet.readings && corrections === sheet.corrections) {
+  const cuts = cutsLaidOver(sheet.cuts, mine, pending);
+  if (readings === sheet.readings && corrections === sheet.corrections && cuts === sheet.cuts) {
     return { sheet, pending: nothing };
   }
-  return { sheet: { ...sheet, readings, corrections }, pending };
+  return { sheet: { ...sheet, readings, corrections, cuts }, pending };
+}
+
+function cutsLaidOver(rows: Cut[], entries: readonly Entry[], pending: Set<string>): Cut[] {
+  const there = new Set(rows.map(({ id }) => id));
+  const missing = entries.filter((entry) => entry.kind === 'cut' && !there.has(entry.id));
+  if (missing.length === 0) return rows;
+  const cuts = [...rows];
+  for (const entry of missing.sort((a, b) => a.deviceSeq - b.deviceSeq)) {
+    if (entry.kind !== 'cut') continue;
+    const { row, jobId, deviceId, receivedAt } = entry;
+    const others = cuts.filter(
+      ({ pieceId, featureId }) => pieceId === row.pieceId && featureId === row.featureId,
+    );
+    if (entry.seq === null) pending.add(entry.id);
+    cuts.push({
+      ...row,
+      jobId,
+      deviceId,
+      afterPm: null,
+      ordinal: Math.max(0, ...others.map(({ ordinal }) => ordinal)) + 1,
+      version: 1,
+      createdAt: receivedAt ?? row.deviceTime,
+      struckAt: null,
+    });
+  }
+  return cuts;
 }
 
 function laidOver<Row extends Reading | Correction>(
   rows: Row[],
   entries: readonly Entry[],
-  kind: Entry['kind'],
+  kind: 'reading' | 'correction',
   pending: Set<string>,
 ): Row[] {
-  const there = new Set(rows.map(({ id }) => id));
+  const there = idsOf(rows);
   const missing = entries.filter((entry) => entry.kind === kind && !there.has(entry.id));
   if (missing.length === 0) return rows;
   const inBook = missing
     .filter(({ seq }) => seq !== null)
     .map((entry) => rowOf<Row>(entry, entry.seq!));
-  const known = [...rows, ...inBook].sort((a, b) => a.seq - b.seq);
+  const known = inBook.length === 0 ? rows : [...rows, ...inBook].sort((a, b) => a.seq - b.seq);
   let seq = known.at(-1)?.seq ?? 0;
   const waiting = missing
     .filter((entry) => entry.seq === null)
@@ -55,6 +85,25 @@ function laidOver<Row extends Reading | Correction>(
   return [...known, ...waiting];
 }
 
-function rowOf<Row>({ row, jobId, deviceId, receivedAt }: Entry, seq: number): Row {
-  return { ...row, seq, jobId, deviceId, receivedAt: receivedAt ?? row.deviceTime } as Row;
+/** Of lists that were asked for before: a sheet is laid over again and again between two changes of the book. */
+const knownIds = new WeakMap<readonly { id: string }[], ReadonlySet<string>>();
+
+function idsOf(rows: readonly { id: string }[]): ReadonlySet<string> {
+  const known = knownIds.get(rows);
+  if (known !== undefined) return known;
+  const ids = new Set(rows.map(({ id }) => id));
+  knownIds.set(rows, ids);
+  return ids;
+}
+
+/** The row each entry was laid over as; the same object as long as its number is. */
+const knownRows = new WeakMap<Entry, { seq: number }>();
+
+function rowOf<Row>(entry: Entry, seq: number): Row {
+  const known = knownRows.get(entry);
+  if (known?.seq === seq) return known as Row;
+  const { row, jobId, deviceId, receivedAt } = entry;
+  const made = { ...row, seq, jobId, deviceId, receivedAt: receivedAt ?? row.deviceTime };
+  knownRows.set(entry, made);
+  return made as Row;
 }

@@ -15,6 +15,8 @@ const lists = {
   runEvent: 'runEvents',
   departure: 'departures',
   picture: 'pictures',
+  material: 'materials',
+  fitRule: 'fitRules',
 } as const satisfies Partial<Record<ThingKind, keyof JobSheet>>;
 
 /**

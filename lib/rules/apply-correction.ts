@@ -9,10 +9,19 @@ export function applyCorrection(
   const reason = correction.reason === '' ? target.reason : correction.reason;
   switch (correction.kind) {
     case 'void':
-      return { ...target, reason, state: 'struck' };
+      return {
+        ...target,
+        reason,
+        state: 'struck',
+        saidRight: false,
+        wasHeld: target.state === 'struck' ? target.wasHeld : target.state === 'held',
+      };
     case 'restore':
+      if (target.state !== 'struck') return { ...target, reason };
+      // What nobody had settled is asked about again: putting it back does not say that it is right.
+      return { ...target, reason, state: target.wasHeld ? 'held' : 'counted' };
     case 'count':
-      return { ...target, reason, state: 'counted' };
+      return { ...target, reason, state: 'counted', saidRight: true };
     case 'mistyped':
       return {
         ...target,
@@ -23,6 +32,7 @@ export function applyCorrection(
         valuePm: correction.valuePm ?? target.valuePm,
         resolutionPm: correction.resolutionPm ?? target.resolutionPm,
         state: 'counted',
+        saidRight: false,
       };
     case 'move':
       return {

@@ -20,7 +20,7 @@ export function decisionsOf(view: Pick<JobView, 'parts' | 'cells' | 'fits'>): De
     pieces.flatMap((piece) =>
       features.flatMap((feature): Decision[] => {
         const cell = view.cells.byKey.get(cellKey(piece.id, feature.id));
-        if (cell === undefined) return [];
+        if (cell === undefined || (piece.fate ?? null) !== null) return [];
         const at = { pieceId: piece.id, featureId: feature.id };
         const held: Decision[] = cell.readings.some((reading) => reading.state === 'held')
           ? [{ kind: 'held', ...at, beyondPm: 0, side: null }]

@@ -1,4 +1,4 @@
-import type { Gauge } from '@/lib/schema/gauge';
+import type { Gauge, GaugeSends } from '@/lib/schema/gauge';
 import { formatLength } from '@/lib/units/format-length';
 import { parseLength, type ParsedLength } from '@/lib/units/parse-length';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
@@ -23,7 +23,8 @@ export type GaugeFault = {
 
 type LengthField = 'resolution' | 'uncertainty' | 'rangeLow' | 'rangeHigh';
 
-type KeptGauge = Omit<Gauge, 'id' | 'version' | 'createdAt' | 'struckAt'>;
+/** How it sends is not drafted here: the gauge shows it. */
+type KeptGauge = Omit<Gauge, 'id' | 'version' | 'createdAt' | 'struckAt' | keyof GaugeSends>;
 
 /** A draft to begin with: that of a gauge in the register, or of an ordinary micrometer. */
 export function gaugeDraftOf(gauge: Gauge | null, decimal: DecimalMark): GaugeDraft {

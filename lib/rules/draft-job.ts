@@ -1,10 +1,9 @@
 import type { FeatureKind } from '@/lib/schema/feature';
-import type { Fit } from '@/lib/schema/fit';
 import type { JobStart } from '@/lib/schema/new-job';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
 import { readDrawn, type ReadDrawn } from './drawn-feature';
 import { isExternal, isInternal } from './feature-sides';
-import { parseClearance, type WantedClearance, type WantedText } from './parse-clearance';
+import { readWanted, type FitSaid, type WantedFault } from './ways/read-wanted';
 
 /** A job as it is being written down from a drawing; everything is text until it is kept. */
 export type DraftJob = {
@@ -14,7 +13,7 @@ export type DraftJob = {
   unit: LengthUnit;
   parts: DraftPart[];
   /** Between the first internal and the first external feature of two parts. */
-  fit: (WantedText & { governs: Fit['governs'] }) | null;
+  fit: FitSaid | null;
 };
 
 export type DraftPart = {
@@ -42,7 +41,7 @@ export type DraftFault =
   | { at: 'name' | 'parts' }
   | { at: 'part name' | 'quantity' | 'prefix'; part: string }
   | { at: 'drawn'; feature: string; read: Exclude<ReadDrawn, { kind: 'feature' }> }
-  | { at: 'fit'; wrong: Extract<WantedClearance, { kind: 'wrong' }> };
+  | { at: 'fit'; wrong: WantedFault };
 
 /** Names of stations: a bore is read from the top down, the rest from one end to the other. */
 const stations = { internal: ['top', 'middle', 'bottom'], other: ['near', 'middle', 'far'] };
@@ -125,21 +124,16 @@ export function draftJob(
   if (draft.fit === null) return { kind: 'job', start };
   const tied = tiedFeatures(start.features);
   if (tied === null) return { kind: 'job', start };
-  const wanted = parseClearance(draft.fit, { decimal, unit: draft.unit });
-  if (wanted.kind === 'wrong') return fault({ at: 'fit', wrong: wanted });
+  const { nominalPm } = tied.internal;
+  const wanted = readWanted(draft.fit, { nominalPm, decimal, unit: draft.unit });
+  if (wanted.kind === 'wrong') return fault({ at: 'fit', wrong: wanted.wrong });
   const partOf = (id: string) => start.parts.find((part) => part.id === id)!.name;
-  const { minPm, maxPm, aimPm } = wanted;
   start.fits.push({
     id: newId(),
     internalFeatureId: tied.internal.id,
     externalFeatureId: tied.external.id,
     name: `${partOf(tied.external.partId)} in ${partOf(tied.internal.partId).toLowerCase()}`,
-    way: 'limits',
-    classes: null,
-    minPm,
-    maxPm,
-    aimPm,
-    governs: draft.fit.governs,
+    ...wanted.fields,
   });
   return { kind: 'job', start };
 }

@@ -23,7 +23,10 @@ export function withCharacter(burst: EntryBurst, atMs: number): EntryBurst {
  * person who is taken for a gauge has logged what stood there, sees it, and is out at the next Tab.
  */
 export function isGaugeTab(burst: EntryBurst, atMs: number): boolean {
-  return (
-    burst.characters >= 3 && burst.longestGapMs <= gaugeGapMs && atMs - burst.lastAtMs <= gaugeGapMs
-  );
+  return isAtPace(burst, gaugeGapMs + 1) && atMs - burst.lastAtMs <= gaugeGapMs;
+}
+
+/** Whether at least three characters came, each within `belowMs` of the one before it. */
+export function isAtPace(burst: EntryBurst, belowMs: number): boolean {
+  return burst.characters >= 3 && burst.longestGapMs < belowMs;
 }

@@ -67,6 +67,8 @@ function freshStanding({ id, deviceTime, row }: FreshEntry & { kind: 'reading' }
     unit: row.unit,
     text: row.text,
     firstText: null,
+    saidRight: false,
+    wasHeld: false,
     deviceTime,
     state: row.heldAs === null ? 'counted' : 'held',
     heldAs: row.heldAs,

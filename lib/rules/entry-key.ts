@@ -18,10 +18,13 @@ export type KeyState = {
   answers: number;
   /** Single letters act; a person may switch that off. */
   shortcuts: boolean;
+  /** What the gauge writes before its figures, where it was taught to; its first letter is no shortcut. */
+  prefix?: string | null;
 };
 
 export type KeyRole =
   | { kind: 'type'; character: string }
+  | { kind: 'overwrite' }
   | { kind: 'log' }
   | { kind: 'rub out' }
   | { kind: 'tab' }
@@ -31,19 +34,25 @@ export type KeyRole =
   | { kind: 'cell'; by: 1 | -1 }
   | { kind: 'void' }
   | { kind: 'spring pass' }
+  | { kind: 'last digits' }
+  | { kind: 'this device' }
+  | { kind: 'cut' }
   | { kind: 'list keys' };
 
 /**
  * What a key is for on the Bench, wherever the focus is; null where it is none of the Bench's business.
  *
  * Figures, signs, marks and, once something stands there, every printed character belong to the entry.
- * Letters that cannot begin a length act while it is empty: V, N, P, S and ?. Arrows move over the
- * station map while it is empty. A combination with Ctrl, Alt or Meta is never taken: gauges send
- * Ctrl+A, and AltGr, which reports both, types characters. A key held down repeats only what it types.
+ * Letters that cannot begin a length act while it is empty: V, N, P, S, L, D, C and ?; the star, which no
+ * length has, at any time. Arrows move over the station map while it is empty. Ctrl+A, which some gauges
+ * send first, means that what follows takes the place of what stands in the line; the page is never selected
+ * by it. No other combination with Ctrl, Alt or Meta is taken, but AltGr, which reports both, types
+ * characters. A key held down repeats only what it types.
  */
 export function entryKey(press: KeyPress, state: KeyState): KeyRole | null {
   const { key } = press;
   const altGraph = press.ctrl && press.alt && [...key].length === 1;
+  if (isSelectAll(press)) return { kind: 'overwrite' };
   if (press.composing || press.meta || ((press.ctrl || press.alt) && !altGraph)) return null;
   if ([...key].length === 1) return ofCharacter(press, state);
   if (press.repeat) return key === 'Backspace' ? { kind: 'rub out' } : null;
@@ -65,6 +74,10 @@ export function entryKey(press: KeyPress, state: KeyState): KeyRole | null {
   }
 }
 
+function isSelectAll({ key, ctrl, alt, meta, composing }: KeyPress): boolean {
+  return ctrl && !alt && !meta && !composing && key.toLowerCase() === 'a';
+}
+
 function ofCharacter(press: KeyPress, state: KeyState): KeyRole | null {
   const { key } = press;
   if (state.answers > 0) {
@@ -72,8 +85,9 @@ function ofCharacter(press: KeyPress, state: KeyState): KeyRole | null {
     const isAnswer = Number.isInteger(index) && index >= 0 && index < state.answers;
     if (isAnswer && key !== ' ') return press.repeat ? null : { kind: 'answer', index };
   }
+  if (key === '*' && state.shortcuts) return press.repeat ? null : { kind: 'last digits' };
   if (!state.isEmpty) return { kind: 'type', character: key };
-  if (beginsLength.test(key)) return { kind: 'type', character: key };
+  if (beginsLength.test(key) || key === state.prefix?.[0]) return { kind: 'type', character: key };
   return state.shortcuts && !press.repeat ? letter(key, press.shift) : null;
 }
 
@@ -97,6 +111,12 @@ function letter(key: string, shift: boolean): KeyRole | null {
       return shift ? { kind: 'cell', by: -1 } : { kind: 'move', along: 'plan', by: -1 };
     case 's':
       return { kind: 'spring pass' };
+    case 'l':
+      return { kind: 'last digits' };
+    case 'd':
+      return { kind: 'this device' };
+    case 'c':
+      return { kind: 'cut' };
     case '?':
       return { kind: 'list keys' };
     default:

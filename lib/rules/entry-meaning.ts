@@ -70,6 +70,11 @@ const formKinds: ReadonlySet<FeatureKind> = new Set([
   'step',
 ]);
 
+/** Whether a feature of this kind is a departure, which may be nothing or less, and no size. */
+export function isFormKind(kind: FeatureKind): boolean {
+  return formKinds.has(kind);
+}
+
 function isPossible({ sizePm }: LengthMeaning, kind: FeatureKind): boolean {
-  return sizePm > 0 || formKinds.has(kind);
+  return sizePm > 0 || isFormKind(kind);
 }

@@ -1,5 +1,6 @@
 import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
+import { cellKey } from './cells';
 import type { ChosenPair, FitPiece, FitView } from './fit-view';
 import type { JobView, Mate } from './job-view';
 import type { Target } from './target';
@@ -24,7 +25,7 @@ export type EntryPartner = {
 
 /** The partner of one feature of one piece, by the fit that names the feature; null where it has none. */
 export function entryPartner(
-  view: Pick<JobView, 'fits' | 'mates'>,
+  view: Pick<JobView, 'fits' | 'matesByFeature'>,
   pieceId: string,
   featureId: string,
 ): EntryPartner | null {
@@ -35,13 +36,13 @@ export function entryPartner(
         : fit.internalFeature.id === featureId
           ? 'internal'
           : null;
-    const mate = view.mates.get(pieceId);
+    const mate = view.matesByFeature.get(cellKey(pieceId, featureId));
     if (side === null || mate?.fitId !== fit.fit.id) continue;
     const others = side === 'external' ? fit.internals : fit.externals;
     const partner = others.find(({ piece }) => piece.id === mate.pieceId);
     if (partner === undefined) continue;
-    const target =
-      side === 'external' ? fit.toMake.find((made) => made.pieceId === pieceId) : undefined;
+    const made = side === 'external' ? fit.toMake : fit.toBore;
+    const target = made.find((one) => one.pieceId === pieceId);
     const pair = fit.pairs.find(
       (p) => (side === 'external' ? p.externalPieceId : p.internalPieceId) === pieceId,
     );

@@ -20,6 +20,7 @@ export function entrySlipFacts(given: {
 }): SlipFacts {
   const { view, cell, feature, gauge, partner, unit, decimal, exceptId } = given;
   const others = counted(cell.readings).filter((reading) => reading.id !== exceptId);
+  const history = view.cells.history.get(gauge.id);
   return {
     kind: feature.kind,
     nominalPm: feature.nominalPm,
@@ -27,7 +28,8 @@ export function entrySlipFacts(given: {
     othersPm: others.map((reading) => reading.valuePm),
     beforeCutPm: counted(cell.earlier).at(-1)?.valuePm ?? null,
     gauge,
-    repeatPm: view.cells.history.get(gauge.id)?.sdPm ?? null,
+    repeatPm: history?.sdPm ?? null,
+    repeatDegrees: history?.degrees ?? 0,
     setting: { decimal, unit, nominalPm: feature.nominalPm },
     elsewhere: elsewhere(view, cell, feature, partner),
   };

@@ -1,10 +1,14 @@
 import { pairClearance } from '@/lib/maths/fit/pair-clearance';
 import type { Fit, Pair } from '@/lib/schema/fit';
 import type { Feature } from '@/lib/schema/feature';
+import type { Gauge } from '@/lib/schema/gauge';
 import type { Piece } from '@/lib/schema/part';
+import { boreTargets } from './bore-targets';
 import { cellKey, type Cells } from './cells';
 import { choosePairs } from './choose-pairs';
 import { governingSize, type GoverningSize } from './governing-size';
+import { pairFlag, type PairFlag } from './pair-flag';
+import { pairNow } from './pair-now';
 import { targetFor, type Target } from './target';
 import { guardFactor, verdictOf, type Verdict } from './verdict';
 
@@ -15,6 +19,10 @@ export type FitPiece = {
   size: GoverningSize | null;
   /** Metal is still to come off before it suits any partner; it takes no part in the pairing. */
   stillToCut: boolean;
+  /** By the drawing's own limits there is metal to come off. */
+  toDrawing: boolean;
+  /** A person has left it out: it is measured and made, but nothing is paired with it. */
+  leftOut: boolean;
 };
 
 /** The clearance of one internal with one external piece, pm; negative is interference. */
@@ -24,6 +32,8 @@ export type Clearance = {
   clearancePm: number;
   standardPm: number;
   verdict: Verdict;
+  /** Probability that the true clearance is inside the fit; null where there is no size to say it by. */
+  chance: number | null;
 };
 
 export type ChosenPair = Clearance & {
@@ -32,6 +42,8 @@ export type ChosenPair = Clearance & {
   pair: Pair | null;
   /** A final pair whose clearance has since moved away from what was recorded. */
   changedSince: boolean;
+  /** What has changed since a person last looked at a final pair; null while nothing has. */
+  flag: PairFlag | null;
 };
 
 export type FitView = {
@@ -42,20 +54,28 @@ export type FitView = {
   externals: FitPiece[];
   /** Decided and chosen pairs, in the order of the internal pieces. */
   pairs: ChosenPair[];
-  /** Pieces still to make, each to its partner's measured size. */
+  /** External pieces still to make, each to its partner's measured size. */
   toMake: Target[];
-  /** Pairs a person has left out, by `cellKey` of internal and external piece. */
+  /** Internal pieces still to make to an external one that is made already. */
+  toBore: Target[];
+  /** Pieces a person has locked to a partner before both were made. */
+  lockedToMake: ReadonlySet<string>;
+  /** Pairs a person keeps apart, by `cellKey` of internal and external piece. */
   leftOut: ReadonlySet<string>;
   /** Measured pieces that suit no free partner. */
   withoutPartner: string[];
 };
 
 /**
- * One fit of a job as it stands: sizes, the pairing whose worst pair is best, and what is still to make.
+ * One fit of a job as it stands: sizes, the pairing that is best for the fit's purpose, and what is still to
+ * make.
  *
- * Pairs a person has made final or locked stand; pairs left out are never chosen. An external piece
+ * Pairs a person has made final or locked stand, a final one though a piece of it was struck out; pairs and
+ * pieces left out are never chosen. An external piece
  * that is larger (an internal that is smaller) than any free partner allows is still to cut. Partners
- * for pieces to make are the free measured ones: the one of the same number first, then in order.
+ * for pieces to make are the free measured ones: the one of the same number first, then in order. A pair
+ * locked before both its pieces are made says what the second is made to. Scrapped pieces, and those that
+ * wait for a sleeve, take no part.
  */
 export function fitView(
   fit: Fit,
@@ -63,46 +83,73 @@ export function fitView(
   pieces: readonly Piece[],
   pairs: readonly Pair[],
   cells: Cells,
+  gauges: readonly Gauge[],
 ): FitView | null {
   const internalFeature = features.get(fit.internalFeatureId);
   const externalFeature = features.get(fit.externalFeatureId);
   if (internalFeature === undefined || externalFeature === undefined) return null;
 
+  const out = new Set(fit.leftOutPieceIds);
   const side = (feature: Feature, which: 'internal' | 'external'): FitPiece[] =>
     pieces
-      .filter((piece) => piece.partId === feature.partId && piece.struckAt === null)
+      .filter((piece) => piece.partId === feature.partId)
       .sort((a, b) => a.ordinal - b.ordinal)
       .map((piece) => {
         const cell = cells.byKey.get(cellKey(piece.id, feature.id));
         const size = governingSize(cell, which, fit.governs, cells.gauges, cells.history);
-        return { piece, size, stillToCut: false };
+        const toDrawing = cell?.verdict?.state === 'to cut';
+        return { piece, size, stillToCut: false, toDrawing, leftOut: out.has(piece.id) };
       });
-  const internals = side(internalFeature, 'internal');
-  const externals = side(externalFeature, 'external');
+  const [everyInternal, everyExternal] = [
+    side(internalFeature, 'internal'),
+    side(externalFeature, 'external'),
+  ];
+  const standing = ({ piece }: FitPiece) => takesPart(piece);
+  const internals = everyInternal.filter(standing);
+  const externals = everyExternal.filter(standing);
 
   const ours = pairs.filter((pair) => pair.fitId === fit.id && pair.struckAt === null);
-  const decided = decidedPairs(ours, internals, externals, fit);
-  const taken = new Set(decided.flatMap((p) => [p.internalPieceId, p.externalPieceId]));
+  const open = openPairs(ours, internals, externals, fit);
+  const decided = decidedPairs(ours, everyInternal, everyExternal, fit, cells, gauges).filter(
+    ({ pair }) => !open.toMake.includes(pair!) && !open.toBore.includes(pair!),
+  );
+  const taken = new Set(
+    [...decided, ...open.toMake, ...open.toBore].flatMap((p) => [
+      p.internalPieceId,
+      p.externalPieceId,
+    ]),
+  );
   markStillToCut(internals, externals, taken, fit);
   const free = (list: FitPiece[]) =>
     list.filter(
-      ({ piece, size, stillToCut }) => size !== null && !stillToCut && !taken.has(piece.id),
+      ({ piece, size, stillToCut, leftOut }) =>
+        size !== null && !stillToCut && !leftOut && !taken.has(piece.id),
     );
 
-  const leftOut = new Set(
+  const apart = new Set(
     ours
       .filter((pair) => pair.state === 'left out')
       .map((pair) => cellKey(pair.internalPieceId, pair.externalPieceId)),
   );
-  const chosen = choosePairs(free(internals), free(externals), fit, leftOut);
+  const chosen = choosePairs(free(internals), free(externals), fit, apart);
   for (const pair of chosen) taken.add(pair.internalPieceId).add(pair.externalPieceId);
 
-  const order = new Map(internals.map(({ piece }, index) => [piece.id, index]));
+  const order = new Map(everyInternal.map(({ piece }, index) => [piece.id, index]));
   const all = [...decided, ...chosen].sort(
     (a, b) => order.get(a.internalPieceId)! - order.get(b.internalPieceId)!,
   );
-  const toMake = targets(internals, externals, taken, fit);
+  const toMake = targets(internals, externals, taken, fit, open.toMake);
   const promised = new Set(toMake.flatMap((t) => [t.pieceId, t.partnerId]));
+  const toBore = boreTargets(
+    { internals, externals, taken: new Set([...taken, ...promised]), leftOut: apart },
+    open.toBore,
+    fit,
+  );
+  for (const { pieceId, partnerId, nowPm } of toBore) {
+    promised.add(pieceId).add(partnerId);
+    const bore = internals.find(({ piece }) => piece.id === pieceId)!;
+    bore.stillToCut = nowPm !== null;
+  }
   const withoutPartner = [...free(internals), ...free(externals)]
     .map(({ piece }) => piece.id)
     .filter((id) => !taken.has(id) && !promised.has(id));
@@ -114,7 +161,11 @@ export function fitView(
     externals,
     pairs: all,
     toMake,
-    leftOut,
+    toBore,
+    lockedToMake: new Set(
+      [...open.toMake, ...open.toBore].flatMap((p) => [p.internalPieceId, p.externalPieceId]),
+    ),
+    leftOut: apart,
     withoutPartner,
   };
 }
@@ -122,7 +173,7 @@ export function fitView(
 /** The clearance of two measured pieces, judged by the fit's limits and both uncertainties. */
 export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): Clearance | null {
   if (internal.size === null || external.size === null) return null;
-  const { clearancePm, uPm } = pairClearance({
+  const { clearancePm, uPm, probabilityInside } = pairClearance({
     bore: { sizePm: internal.size.valuePm, uPm: internal.size.standardPm },
     shaft: { sizePm: external.size.valuePm, uPm: external.size.standardPm },
     fit,
@@ -135,7 +186,47 @@ export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): C
     standardPm: uPm,
     // A clearance is nobody's metal: too wide and too tight are both out.
     verdict: verdictOf(size, { lowerPm: fit.minPm, upperPm: fit.maxPm }, 'position')!,
+    chance: probabilityInside,
   };
+}
+
+/** A piece that is scrapped, or waits for its sleeve, is nobody's partner. */
+function takesPart({ struckAt, fate }: Piece): boolean {
+  return struckAt === null && (fate ?? null) === null;
+}
+
+/** A bore that is measured and, by its own drawing, has no metal left in it: shafts can be made to it. */
+function isPartner({ size, toDrawing, leftOut }: FitPiece): boolean {
+  return size !== null && !toDrawing && !leftOut;
+}
+
+/**
+ * Locked pairs of which one piece is still to make: the shaft, where the bore is measured; else the bore.
+ * Where both are measured and there is metal between them, it is the side the drawing says is to cut.
+ */
+function openPairs(
+  ours: readonly Pair[],
+  internals: readonly FitPiece[],
+  externals: readonly FitPiece[],
+  fit: Fit,
+): { toMake: Pair[]; toBore: Pair[] } {
+  const open: { toMake: Pair[]; toBore: Pair[] } = { toMake: [], toBore: [] };
+  for (const pair of ours) {
+    if (pair.state !== 'locked') continue;
+    const internal = internals.find(({ piece }) => piece.id === pair.internalPieceId);
+    const external = externals.find(({ piece }) => piece.id === pair.externalPieceId);
+    if (internal === undefined || external === undefined) continue;
+    if (internal.size === null && external.size === null) continue;
+    if (internal.size === null) open.toBore.push(pair);
+    else if (external.size === null) open.toMake.push(pair);
+    else {
+      const clearancePm = internal.size.valuePm - external.size.valuePm;
+      const u = Math.hypot(internal.size.standardPm, external.size.standardPm);
+      if (clearancePm >= fit.minPm - guardFactor * u) continue;
+      (internal.toDrawing ? open.toBore : open.toMake).push(pair);
+    }
+  }
+  return open;
 }
 
 function decidedPairs(
@@ -143,7 +234,10 @@ function decidedPairs(
   internals: readonly FitPiece[],
   externals: readonly FitPiece[],
   fit: Fit,
+  cells: Cells,
+  gauges: readonly Gauge[],
 ): ChosenPair[] {
+  const nowOf = pairNow(fit, cells, gauges);
   const byId = new Map([...internals, ...externals].map((entry) => [entry.piece.id, entry]));
   return ours.flatMap((pair): ChosenPair[] => {
     if (pair.state !== 'final' && pair.state !== 'locked') return [];
@@ -151,7 +245,8 @@ function decidedPairs(
     const external = byId.get(pair.externalPieceId);
     if (internal === undefined || external === undefined) return [];
     const now = clearanceOf(internal, external, fit);
-    if (now === null && pair.state === 'locked') return [];
+    const struck = !takesPart(internal.piece) || !takesPart(external.piece);
+    if (pair.state === 'locked' && (now === null || struck)) return [];
     const recordedPm = pair.clearancePm ?? 0;
     const clearance: Clearance = now ?? {
       internalPieceId: internal.piece.id,
@@ -159,9 +254,11 @@ function decidedPairs(
       clearancePm: recordedPm,
       standardPm: (pair.uncertaintyPm ?? 0) / 2,
       verdict: { state: 'unsure', side: null, beyondPm: 0, limitPm: null },
+      chance: null,
     };
-    const changedSince = pair.state === 'final' && (now === null || now.clearancePm !== recordedPm);
-    return [{ ...clearance, state: pair.state, pair, changedSince }];
+    const flag =
+      pair.state === 'final' ? pairFlag(pair, fit, nowOf(now, internal, external)) : null;
+    return [{ ...clearance, state: pair.state, pair, changedSince: flag !== null, flag }];
   });
 }
 
@@ -171,11 +268,11 @@ function markStillToCut(
   taken: ReadonlySet<string>,
   fit: Fit,
 ): void {
-  const freeSizes = (list: FitPiece[]) =>
-    list.filter(({ piece, size }) => size !== null && !taken.has(piece.id)).map((p) => p.size!);
-  const largestBore = Math.max(...freeSizes(internals).map((size) => size.valuePm));
+  const bores = internals.filter((bore) => isPartner(bore) && !taken.has(bore.piece.id));
+  if (bores.length === 0) return;
+  const largestBore = Math.max(...bores.map((bore) => bore.size!.valuePm));
   for (const external of externals) {
-    if (external.size === null || taken.has(external.piece.id)) continue;
+    if (external.size === null || external.leftOut || taken.has(external.piece.id)) continue;
     const clearancePm = largestBore - external.size.valuePm;
     external.stillToCut = clearancePm < fit.minPm - guardFactor * external.size.standardPm;
   }
@@ -186,11 +283,16 @@ function targets(
   externals: readonly FitPiece[],
   taken: ReadonlySet<string>,
   fit: Fit,
+  locked: readonly Pair[],
 ): Target[] {
-  const partners = internals.filter(({ piece, size }) => size !== null && !taken.has(piece.id));
-  const waiting = externals.filter(
-    ({ piece, size, stillToCut }) => (size === null || stillToCut) && !taken.has(piece.id),
-  );
+  const decided = locked.map((pair) => ({
+    external: externals.find(({ piece }) => piece.id === pair.externalPieceId)!,
+    partner: internals.find(({ piece }) => piece.id === pair.internalPieceId)!,
+  }));
+  for (const { external } of decided) external.stillToCut = external.size !== null;
+  const isFree = ({ piece, leftOut }: FitPiece) => !leftOut && !taken.has(piece.id);
+  const partners = internals.filter((bore) => isPartner(bore) && isFree(bore));
+  const waiting = externals.filter((one) => (one.size === null || one.stillToCut) && isFree(one));
   const free = new Map(partners.map((partner) => [partner.piece.ordinal, partner]));
   const same = waiting.flatMap((external) => {
     const partner = free.get(external.piece.ordinal);
@@ -203,7 +305,7 @@ function targets(
     const external = rest[index];
     return external === undefined ? [] : [{ external, partner }];
   });
-  return [...same, ...others]
+  return [...decided, ...same, ...others]
     .sort((a, b) => a.external.piece.ordinal - b.external.piece.ordinal)
     .map(({ external, partner }) => targetFor(external, partner, fit));
 }

@@ -2,7 +2,7 @@ import {
   pooledStandardDeviation,
   type SpreadOfSet,
 } from '@/lib/maths/statistics/pooled-standard-deviation';
-import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
+import type { GaugeSpread } from './gauge-spreads';
 
 /** Repeatability of one gauge, pooled over the features it has measured more than once. */
 export type Pool = {
@@ -13,20 +13,17 @@ export type Pool = {
 };
 
 /**
- * Pooled repeatability of each gauge over its sets of repeated readings (JCGM 100, 4.2.4). A set is what was read of one feature on one piece between two cuts.
- * Sets of one reading say nothing and are passed over. Cost: O(readings).
+ * Pooled repeatability of each gauge over its sets of repeated readings (JCGM 100, 4.2.4). A set is what was
+ * read of one feature on one piece between two cuts; its spreads are those of `gaugeSpreads`.
+ * Cost: O(sets).
  */
-export function gaugeHistory(
-  sets: Iterable<readonly { gaugeId: string; valuePm: number }[]>,
-): Map<string, Pool> {
+export function gaugeHistory(sets: Iterable<readonly GaugeSpread[]>): Map<string, Pool> {
   const spreads = new Map<string, SpreadOfSet[]>();
   for (const set of sets) {
-    for (const [gaugeId, values] of byGauge(set)) {
-      if (values.length < 2) continue;
-      const sd = standardDeviation(values.map((value) => value - values[0]!));
-      const known = spreads.get(gaugeId) ?? [];
-      known.push({ sd, degrees: values.length - 1 });
-      spreads.set(gaugeId, known);
+    for (const { gaugeId, spread } of set) {
+      const known = spreads.get(gaugeId);
+      if (known === undefined) spreads.set(gaugeId, [spread]);
+      else known.push(spread);
     }
   }
   return new Map(
@@ -35,14 +32,4 @@ export function gaugeHistory(
       return [id, { sdPm: sd, degrees }];
     }),
   );
-}
-
-function byGauge(set: readonly { gaugeId: string; valuePm: number }[]): Map<string, number[]> {
-  const groups = new Map<string, number[]>();
-  for (const { gaugeId, valuePm } of set) {
-    const group = groups.get(gaugeId);
-    if (group === undefined) groups.set(gaugeId, [valuePm]);
-    else group.push(valuePm);
-  }
-  return groups;
 }

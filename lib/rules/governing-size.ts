@@ -1,5 +1,6 @@
 import { counted, type Cell } from './cells';
 import type { Pool } from './gauge-history';
+import { meanPm } from './mean-pm';
 import { sizeOf, type GaugeFacts, type Size } from './size';
 import type { Standing } from './standing';
 
@@ -28,17 +29,19 @@ export function governingSize(
   const whole: GoverningSize = { ...cell.size, place: null };
   if (governs === 'mean') return whole;
   const { gaugeId } = cell.size;
-  const sized = [...places(counted(cell.readings).filter((r) => r.gaugeId === gaugeId))].flatMap(
-    (place): GoverningSize[] => {
-      const size = sizeOf(place, gauges, history);
-      if (size === null) return [];
-      const { station, direction } = place[0]!;
-      return [{ ...size, place: { station, direction } }];
-    },
-  );
-  const worse = (a: GoverningSize, b: GoverningSize) =>
-    side === 'internal' ? a.valuePm - b.valuePm : b.valuePm - a.valuePm;
-  return sized.sort(worse)[0] ?? whole;
+  const byPlace = [...places(counted(cell.readings).filter((r) => r.gaugeId === gaugeId))];
+  const means = byPlace.map((readings) => ({
+    readings,
+    valuePm: meanPm(readings.map((reading) => reading.valuePm)),
+  }));
+  // The worst place is told by its mean; only where that has no known uncertainty is the next one asked.
+  means.sort((a, b) => (side === 'internal' ? a.valuePm - b.valuePm : b.valuePm - a.valuePm));
+  for (const { readings } of means) {
+    const size = sizeOf(readings, gauges, history);
+    const { station, direction } = readings[0]!;
+    if (size !== null) return { ...size, place: { station, direction } };
+  }
+  return whole;
 }
 
 function places(readings: readonly Standing[]): Iterable<Standing[]> {

@@ -2,6 +2,7 @@ import type { Feature } from '@/lib/schema/feature';
 import type { Part, Piece } from '@/lib/schema/part';
 import type { JobSheet } from '@/lib/schema/sheet';
 import { cellKey, cellsOf, emptyCell, type Cell, type Cells } from './cells';
+import type { CellsMemory } from './cells-memory';
 import { decisionsOf, type Decision } from './decisions';
 import { fitView, type FitView } from './fit-view';
 import { nextStep, type NextStep } from './next-step';
@@ -24,6 +25,8 @@ export type JobView = {
   fits: FitView[];
   runs: RunView[];
   mates: Map<string, Mate>;
+  /** The same by `cellKey` of piece and feature: a part may be in several fits. */
+  matesByFeature: Map<string, Mate>;
   progress: Progress;
   decisions: Decision[];
   next: NextStep | null;
@@ -38,19 +41,20 @@ export type PartView = { part: Part; pieces: Piece[]; features: Feature[] };
  *
  * A feature the drawing leaves open takes its limits from its partner's size where a fit names one
  * (its liner less 0.008 to 0.012). Pure: the same sheet gives the same view on every device, on the
- * network or off it. Cost: O(readings) and the pairing of each fit.
+ * network or off it. Cost: O(readings) and the pairing of each fit; with the memory of the view before, the
+ * readings that changed instead of all (`rememberedJobView`).
  */
-export function jobView(sheet: JobSheet): JobView {
-  const cells = cellsOf(sheet);
+export function jobView(sheet: JobSheet, memory?: CellsMemory): JobView {
+  const cells = cellsOf(sheet, memory);
   const features = new Map(live(sheet.features).map((feature) => [feature.id, feature]));
   const parts = partViews(sheet);
   const fits = live(sheet.fits).flatMap(
-    (fit) => fitView(fit, features, sheet.pieces, sheet.pairs, cells) ?? [],
+    (fit) => fitView(fit, features, sheet.pieces, sheet.pairs, cells, sheet.gauges) ?? [],
   );
-  const mates = matesOf(fits);
-  for (const fit of fits) takeLimitsFromPartners(fit, mates, cells);
+  const { mates, matesByFeature } = matesOf(fits);
+  for (const fit of fits) takeLimitsFromPartners(fit, matesByFeature, cells);
   const runs = live(sheet.runs).flatMap(
-    (run) => runView(run, features.get(run.featureId), sheet.pieces, sheet.runEvents, cells) ?? [],
+    (run) => runView(run, features, sheet.pieces, sheet.runEvents, cells) ?? [],
   );
   const stillToCut = new Set(
     fits.flatMap((fit) =>
@@ -62,9 +66,9 @@ export function jobView(sheet: JobSheet): JobView {
     if (known !== undefined) return known;
     const feature = features.get(featureId);
     if (feature === undefined) throw new RangeError(`jobView has no feature ${featureId}`);
-    return withPartnerLimits(emptyCell(pieceId, feature), fits, mates);
+    return withPartnerLimits(emptyCell(pieceId, feature), fits, matesByFeature);
   };
-  const view = { sheet, parts, cells, fits, runs, mates, cell };
+  const view = { sheet, parts, cells, fits, runs, mates, matesByFeature, cell };
   return {
     ...view,
     progress: progressOf(sheet, cells, stillToCut),
@@ -91,17 +95,25 @@ function live<Thing extends { struckAt: string | null }>(things: readonly Thing[
   return things.filter((thing) => thing.struckAt === null);
 }
 
-function matesOf(fits: readonly FitView[]): Map<string, Mate> {
+/** Partners by piece, the first fit's first, and by piece and feature. */
+function matesOf(fits: readonly FitView[]): Pick<JobView, 'mates' | 'matesByFeature'> {
   const mates = new Map<string, Mate>();
-  const tie = (a: string, b: string, fitId: string, state: Mate['state']) => {
-    if (!mates.has(a)) mates.set(a, { pieceId: b, fitId, state });
-    if (!mates.has(b)) mates.set(b, { pieceId: a, fitId, state });
+  const matesByFeature = new Map<string, Mate>();
+  const put = (pieceId: string, featureId: string, mate: Mate) => {
+    const key = cellKey(pieceId, featureId);
+    if (!mates.has(pieceId)) mates.set(pieceId, mate);
+    if (!matesByFeature.has(key)) matesByFeature.set(key, mate);
   };
-  for (const { fit, pairs, toMake } of fits) {
-    for (const p of pairs) tie(p.internalPieceId, p.externalPieceId, fit.id, p.state);
-    for (const t of toMake) tie(t.partnerId, t.pieceId, fit.id, 'to make');
+  for (const { fit, internalFeature, externalFeature, pairs, toMake, toBore } of fits) {
+    const tie = (internalId: string, externalId: string, state: Mate['state']) => {
+      put(internalId, internalFeature.id, { pieceId: externalId, fitId: fit.id, state });
+      put(externalId, externalFeature.id, { pieceId: internalId, fitId: fit.id, state });
+    };
+    for (const p of pairs) tie(p.internalPieceId, p.externalPieceId, p.state);
+    for (const t of toMake) tie(t.partnerId, t.pieceId, 'to make');
+    for (const t of toBore) tie(t.pieceId, t.partnerId, 'to make');
   }
-  return mates;
+  return { mates, matesByFeature };
 }
 
 /** Gives each measured external cell that the drawing leaves open its limits from its partner, and a verdict. */
@@ -111,8 +123,10 @@ function takeLimitsFromPartners(
   cells: Cells,
 ): void {
   for (const { piece } of view.externals) {
-    const cell = cells.byKey.get(cellKey(piece.id, view.externalFeature.id));
-    if (cell === undefined) continue;
+    const key = cellKey(piece.id, view.externalFeature.id);
+    const cell = cells.byKey.get(key);
+    // Where two fits name the feature, the one its partner is in gives the limits.
+    if (cell === undefined || mates.get(key)?.fitId !== view.fit.id) continue;
     withPartnerLimits(cell, [view], mates);
     if (cell.limitsFrom !== 'partner' || cell.size === null) continue;
     const chosen = view.pairs.find((pair) => pair.externalPieceId === piece.id);
@@ -129,9 +143,9 @@ function withPartnerLimits(
   mates: ReadonlyMap<string, Mate>,
 ): Cell {
   if (cell.limitsFrom !== 'open') return cell;
-  const view = fits.find(({ externalFeature }) => externalFeature.id === cell.featureId);
-  const mate = mates.get(cell.pieceId);
-  if (view === undefined || mate === undefined || mate.fitId !== view.fit.id) return cell;
+  const mate = mates.get(cellKey(cell.pieceId, cell.featureId));
+  const view = fits.find(({ fit }) => fit.id === mate?.fitId);
+  if (mate === undefined || view?.externalFeature.id !== cell.featureId) return cell;
   const partner = view.internals.find(({ piece }) => piece.id === mate.pieceId);
   if (partner === undefined || partner.size === null) return cell;
   cell.limitsFrom = 'partner';

@@ -12,7 +12,8 @@ export type NextStep =
  * the order of the board, that has no size yet. Null when everything is measured.
  */
 export function nextStep(view: Pick<JobView, 'parts' | 'cells' | 'fits'>): NextStep | null {
-  for (const { fit, toMake } of view.fits) {
+  for (const { fit, toMake: shafts, toBore } of view.fits) {
+    const toMake = [...shafts, ...toBore];
     const started = toMake.find((target) => target.nowPm !== null);
     const target = started ?? toMake[0];
     if (target !== undefined) return { kind: 'make', target, fitId: fit.id };
@@ -20,6 +21,7 @@ export function nextStep(view: Pick<JobView, 'parts' | 'cells' | 'fits'>): NextS
   for (const { pieces, features } of view.parts) {
     for (const feature of features) {
       for (const piece of pieces) {
+        if ((piece.fate ?? null) !== null) continue;
         const cell = view.cells.byKey.get(cellKey(piece.id, feature.id));
         if (cell === undefined || cell.size === null) {
           return { kind: 'measure', pieceId: piece.id, featureId: feature.id };

@@ -10,7 +10,7 @@ export type Progress = {
 
 /**
  * A piece counts as made when the first feature of its part has a size with no metal left to come off.
- * A part without features counts no piece as made. Struck pieces are not counted at all.
+ * A part without features counts no piece as made. Struck and scrapped pieces are not counted at all.
  */
 export function progressOf(
   sheet: Pick<JobSheet, 'parts' | 'pieces' | 'features'>,
@@ -25,12 +25,13 @@ export function progressOf(
   }
   const byPart = new Map<string, { made: number; of: number }>();
   for (const piece of sheet.pieces) {
-    if (piece.struckAt !== null) continue;
+    if (piece.struckAt !== null || piece.fate === 'scrapped') continue;
     const tally = byPart.get(piece.partId) ?? { made: 0, of: 0 };
     const featureId = first.get(piece.partId);
     const cell =
       featureId === undefined ? undefined : cells.byKey.get(cellKey(piece.id, featureId));
     const made =
+      (piece.fate ?? null) === null &&
       cell !== undefined &&
       cell.size !== null &&
       cell.verdict?.state !== 'to cut' &&

@@ -3,16 +3,38 @@ import { restartOffset } from '@/lib/maths/control/restart-offset';
 import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
 import type { Run, RunEvent } from '@/lib/schema/run';
-import { cellKey, type Cells } from './cells';
+import { cellKey, counted, type Cell, type Cells } from './cells';
 import { drawnLimits } from './feature-limits';
+import { runPlaces, type RunPlace } from './run-places';
 import type { Size } from './size';
 import { guardFactor, type Limits } from './verdict';
 
-/** One measured piece of a run, in the order made. */
+/** One measured turn of a run, in the order made. */
 export type RunPoint = {
   piece: Piece;
+  feature: Feature;
+  /** Its turn in the run, and how it is named there. */
+  ordinal: number;
+  mark: string;
   size: Size;
+  /** What is charted, pm: the size; with several features its departure from its own nominal. */
+  valuePm: number;
+  cell: Cell;
   /** Made before the last event that starts the drift afresh. */
+  earlier: boolean;
+};
+
+/** A turn whose readings were all set aside: it stays in the record and counts for nothing. */
+export type SetAside = {
+  piece: Piece;
+  feature: Feature;
+  ordinal: number;
+  mark: string;
+  /** What its last struck reading said, charted as the others are, pm. */
+  valuePm: number;
+  /** The reason given; empty where there was none. */
+  reason: string;
+  cell: Cell;
   earlier: boolean;
 };
 
@@ -28,14 +50,28 @@ export type OffsetAdvice = {
 
 export type RunView = {
   run: Run;
+  /** The feature the run was started for. */
   feature: Feature;
-  pieces: Piece[];
+  /** All its features, that one first. */
+  features: Feature[];
+  /** Every turn, measured or not, in the order made. */
+  pieces: RunPlace[];
   points: RunPoint[];
+  aside: SetAside[];
+  /** Turns that anything was read of, whatever became of it: groups are counted by them. */
+  read: ReadonlySet<number>;
   events: RunEvent[];
+  /** What charted values are measured from, pm: the nominal; with several features nothing. */
+  nominalPm: number;
+  /** Limits in the terms of the charted values; open where the features differ. */
   limits: Limits;
+  /** Several features whose limits are not alike about their nominals: none is drawn. */
+  limitsDiffer: boolean;
+  /** The coarsest gauge that told a size, pm; null before the first. */
+  resolutionPm: number | null;
   drift: Drift | null;
-  /** The next piece to make; null when the batch is done. */
-  nextPiece: Piece | null;
+  /** The next turn to make; null when the batch is done. */
+  nextPiece: RunPlace | null;
   /** How many more pieces may be made before acting; null when nothing drifts towards a limit. */
   piecesLeft: number | null;
   offset: OffsetAdvice | null;
@@ -47,7 +83,7 @@ const confidence = 0.95;
 const picoPerMilli = 1e9;
 
 /** Events after which the sizes before say nothing about the sizes after. */
-const startsAfresh: ReadonlySet<RunEvent['kind']> = new Set([
+export const startsAfresh: ReadonlySet<RunEvent['kind']> = new Set([
   'insert changed',
   'offset moved',
   're-chucked',
@@ -56,32 +92,31 @@ const startsAfresh: ReadonlySet<RunEvent['kind']> = new Set([
 /**
  * A run as it stands: its pieces in the order made, the drift since the last event that starts it
  * afresh (insert changed, offset moved, re-chucked; a break or coolant only leaves a mark), and what
- * to do about it. Null while its feature is gone.
+ * to do about it. Several features alike are charted as departures from their own nominals. Null while
+ * its feature is gone.
  */
 export function runView(
   run: Run,
-  feature: Feature | undefined,
+  byId: ReadonlyMap<string, Feature>,
   allPieces: readonly Piece[],
   allEvents: readonly RunEvent[],
   cells: Cells,
 ): RunView | null {
+  const feature = byId.get(run.featureId);
   if (feature === undefined) return null;
-  const pieces = allPieces
-    .filter((piece) => piece.partId === feature.partId && piece.struckAt === null)
-    .sort((a, b) => a.ordinal - b.ordinal);
+  const features = [feature, ...run.alikeIds.flatMap((id) => byId.get(id) ?? [])];
+  const pieces = runPlaces(features, allPieces, cells);
   const events = allEvents
     .filter((event) => event.runId === run.id && event.struckAt === null)
     .sort((a, b) => a.afterOrdinal - b.afterOrdinal || (a.at < b.at ? -1 : 1));
   const fresh = events.filter((event) => startsAfresh.has(event.kind)).map((e) => e.afterOrdinal);
   const lastFresh = Math.max(0, ...fresh);
 
-  const points = pieces.flatMap((piece): RunPoint[] => {
-    const size = cells.byKey.get(cellKey(piece.id, feature.id))?.size ?? null;
-    return size === null ? [] : [{ piece, size, earlier: piece.ordinal <= lastFresh }];
-  });
-  const limits = drawnLimits(feature);
-  const drift = driftOf(points, fresh, limits, feature.nominalPm);
-  const lastMade = points.at(-1)?.piece.ordinal ?? 0;
+  const nominalPm = features.length === 1 ? feature.nominalPm : 0;
+  const { points, aside, read } = measured(pieces, lastFresh, features.length > 1, cells);
+  const { limits, limitsDiffer } = limitsOf(features);
+  const drift = driftOf(points, fresh, limits, nominalPm);
+  const lastMade = points.at(-1)?.ordinal ?? 0;
   const ahead = drift?.kind === 'line' && drift.ahead.kind === 'meets' ? drift.ahead : null;
   // Up to where the drawn band meets the limit: the words and the picture say the same piece.
   const piecesLeft =
@@ -89,22 +124,72 @@ export function runView(
   return {
     run,
     feature,
+    features,
     pieces,
     points,
+    aside,
+    read,
     events,
+    nominalPm,
     limits,
+    limitsDiffer,
+    resolutionPm: points.reduce<number | null>((coarsest, { size }) => {
+      const stepPm = cells.gauges.get(size.gaugeId)?.resolutionPm ?? null;
+      return stepPm === null ? coarsest : Math.max(coarsest ?? 0, stepPm);
+    }, null),
     drift,
-    nextPiece: pieces.find((piece) => piece.ordinal > lastMade) ?? null,
+    nextPiece: pieces.find((place) => place.ordinal > lastMade) ?? null,
     piecesLeft,
     offset: offsetAdvice(
       run,
-      feature,
+      nominalPm,
       limits,
       drift,
       lastMade,
       piecesLeft ?? 0,
       points.at(-1)?.size.standardPm ?? 0,
     ),
+  };
+}
+
+/** The turns that have a size, those that were set aside, and all that were read at all. */
+function measured(
+  places: readonly RunPlace[],
+  lastFresh: number,
+  asDepartures: boolean,
+  cells: Cells,
+): { points: RunPoint[]; aside: SetAside[]; read: Set<number> } {
+  const points: RunPoint[] = [];
+  const aside: SetAside[] = [];
+  const read = new Set<number>();
+  for (const { piece, feature, ordinal, mark } of places) {
+    const cell = cells.byKey.get(cellKey(piece.id, feature.id));
+    if (cell === undefined || cell.readings.length === 0) continue;
+    read.add(ordinal);
+    const offPm = asDepartures ? feature.nominalPm : 0;
+    const at = { piece, feature, ordinal, mark, cell, earlier: ordinal <= lastFresh };
+    const { size } = cell;
+    if (size !== null) {
+      points.push({ ...at, size, valuePm: size.valuePm - offPm });
+      continue;
+    }
+    const struck = cell.readings.findLast(({ state }) => state === 'struck');
+    if (struck === undefined || counted(cell.readings).length > 0) continue;
+    if (cell.readings.some(({ state }) => state === 'held')) continue;
+    aside.push({ ...at, valuePm: struck.valuePm - offPm, reason: struck.reason });
+  }
+  return { points, aside, read };
+}
+
+/** The drawn limits; with several features their deviations where all have the same. */
+function limitsOf(features: readonly Feature[]): { limits: Limits; limitsDiffer: boolean } {
+  const [first, ...rest] = features;
+  if (rest.length === 0) return { limits: drawnLimits(first!), limitsDiffer: false };
+  const { upperPm, lowerPm } = first!;
+  const limitsDiffer = rest.some((one) => one.upperPm !== upperPm || one.lowerPm !== lowerPm);
+  return {
+    limits: limitsDiffer ? { lowerPm: null, upperPm: null } : { lowerPm, upperPm },
+    limitsDiffer,
   };
 }
 
@@ -115,7 +200,7 @@ function driftOf(
   nominalPm: number,
 ): Drift | null {
   if (points.length === 0) return null;
-  const ordinals = points.map((point) => point.piece.ordinal);
+  const ordinals = points.map((point) => point.ordinal);
   const eventsBefore = [...new Set(freshAfter)].flatMap((after) => {
     const index = ordinals.findIndex((ordinal) => ordinal > after);
     return index > 0 ? [index] : [];
@@ -124,7 +209,7 @@ function driftOf(
   if (Math.max(0, ...freshAfter) >= ordinals.at(-1)!) return null;
   return driftSinceEvent({
     ordinals,
-    sizesMm: points.map((point) => offMm(point.size.valuePm)),
+    sizesMm: points.map((point) => offMm(point.valuePm)),
     ...(limits.lowerPm === null ? {} : { lowerMm: offMm(limits.lowerPm) }),
     ...(limits.upperPm === null ? {} : { upperMm: offMm(limits.upperPm) }),
     confidence,
@@ -139,7 +224,7 @@ function driftOf(
  */
 function offsetAdvice(
   run: Run,
-  feature: Feature,
+  nominalPm: number,
   limits: Limits,
   drift: Drift | null,
   lastMade: number,
@@ -157,7 +242,7 @@ function offsetAdvice(
     interceptMm: line.intercept,
     slopeMmPerPiece: line.slope,
     nextPiece: afterOrdinal + 1,
-    restartAtMm: (restartPm - feature.nominalPm) / picoPerMilli,
+    restartAtMm: (restartPm - nominalPm) / picoPerMilli,
     dial: run.dial,
   });
   const divisions = Math.trunc((wanted.offsetOnDialMm * picoPerMilli) / run.divisionPm);
@@ -168,6 +253,6 @@ function offsetAdvice(
     afterOrdinal,
     onDialPm,
     onDiameterPm,
-    restartPm: Math.round(feature.nominalPm + wanted.expectedNextMm * picoPerMilli + onDiameterPm),
+    restartPm: Math.round(nominalPm + wanted.expectedNextMm * picoPerMilli + onDiameterPm),
   };
 }

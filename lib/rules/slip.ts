@@ -1,6 +1,7 @@
 import type { SlipKind } from '@/lib/schema/reading';
-import { pmPerIn, pmPerMm } from '@/lib/units/picometres';
+import { doubtedText } from './slips/doubted-text';
 import { expectedReading, type ExpectedReading } from './slips/expected-reading';
+import { frameStepsPm, needleTurnsPm, sleeveLinesPm, thimbleTurnsPm } from './slips/gauge-steps';
 import type { DoubtedReading, Elsewhere, SlipFacts } from './slips/slip-facts';
 import { oneFigureVariants, swappedVariants, type TypedVariant } from './slips/typed-variants';
 
@@ -9,7 +10,7 @@ export type Slip = {
   kind: SlipKind;
   /** What it would read without the slip; null where nothing explains it. */
   insteadPm: number | null;
-  /** The turn or the line that was missed; null for the other slips. */
+  /** The turn, the line or the frame that was missed; null for the other slips. */
   stepPm: number | null;
   /** The end of the gauge's range it lies beyond; null where it lies within. */
   stopsAtPm: number | null;
@@ -21,29 +22,36 @@ export type Slip = {
 
 /** A slip that only distance points to must be this many resolutions off, or beyond the whole band. */
 const farResolutions = 50;
+/** Where the gauge has a history of so many degrees of freedom, that alone says what is far. */
+const historyDegrees = 4;
+/** Beyond this many standard deviations of that history, and this many resolutions, nothing is form. */
+const farHistory = 10;
 
 /**
  * The slip a reading looks like, or null where nothing is odd about it.
  *
  * A reading is doubted when it lies outside what was expected of it by max(5 s, 4 resolutions), and
  * named after the first fingerprint that brings it back within max(3 s, 2 resolutions): a turn of the
- * thimble, a line of the sleeve, the other unit, the point, two figures swapped, half or double, another
- * feature of the piece or its partner, one figure. The last two, and `far off` where nothing explains
- * it, are asked only of a reading more than 50 resolutions and more than the band away from other
- * readings. A reading beyond the gauge's own range is `far off` whatever was expected.
+ * thimble or of the needle, a line of the sleeve, a frame of another size, the other unit, the point,
+ * two figures swapped, half or double, another feature of the piece or its partner, one figure. The last
+ * two are asked only of a reading more than 50 resolutions and more than the band away from other
+ * readings. What nothing explains is `far off` from there, and from max(10 s, 10 resolutions) where s is
+ * a history of the gauge with at least 4 degrees of freedom. A reading beyond the gauge's own range is
+ * `far off` whatever was expected. Where only last figures were typed, the whole size is looked at.
  *
  * A first reading is held against the limits; outside them on the side where metal can still come off it
  * is stock, not a slip, and a size that is only out is not doubted for a swap of figures that would put
  * it right. Nothing is ever mended here: the answer is a question.
  *
- * The fingerprints and thresholds are common practice, no source; a thimble turns 0.5 mm or 0.025 in, a
- * sleeve line is 1 mm or 0.1 in. Cost: some seventy readings of a short text at most.
+ * The fingerprints and thresholds are common practice, no source; turns, lines and frames are those of
+ * `slips/gauge-steps`. Cost: some seventy readings of a short text at most.
  *
  * @example
  * slipOf({ text: '18.498', valuePm: 18_498_000_000, resolutionPm: 1_000_000 }, facts)
  * // others at 17.999: { kind: 'thimble turn', insteadPm: 17_998_000_000, stepPm: 500_000_000, ... }
  */
-export function slipOf(reading: DoubtedReading, facts: SlipFacts): Slip | null {
+export function slipOf(typed: DoubtedReading, facts: SlipFacts): Slip | null {
+  const reading = { ...typed, text: doubtedText(typed, facts.setting) };
   const expected = expectedReading(reading, facts);
   const stopsAtPm = endOfRange(reading, facts);
   if (expected !== null && isDoubted(reading, expected)) {
@@ -51,7 +59,7 @@ export function slipOf(reading: DoubtedReading, facts: SlipFacts): Slip | null {
       const found = fingerprint(reading, facts, expected);
       if (found !== null) return { ...plain, stopsAtPm, expected, ...found };
     }
-    if (stopsAtPm === null && isFar(reading, facts, expected)) {
+    if (stopsAtPm === null && isFarOff(reading, facts, expected)) {
       return { ...plain, kind: 'far off', expected };
     }
   }
@@ -69,8 +77,10 @@ type Fingerprint = (
 
 /** In the order in which they are believed. */
 const fingerprints: Fingerprint[] = [
-  (reading, facts, expected) => missedStep('thimble turn', reading, facts, expected),
-  (reading, facts, expected) => missedStep('sleeve line', reading, facts, expected),
+  missed('thimble turn', thimbleTurnsPm),
+  missed('needle turn', needleTurnsPm),
+  missed('sleeve line', sleeveLinesPm),
+  missed('wrong frame', frameStepsPm),
   (reading, _, expected) => factor('other unit', [25.4, 1 / 25.4], reading, expected),
   (reading, _, expected) =>
     factor('decimal point', [10, 100, 1 / 10, 1 / 100, 1 / 1000], reading, expected),
@@ -90,29 +100,20 @@ function isDoubted({ valuePm }: DoubtedReading, expected: ExpectedReading): bool
   return valuePm < expected.calmLowPm || valuePm > expected.calmHighPm;
 }
 
-/** A whole turn or line more or less than expected, where the stretch is narrow enough to tell. */
-function missedStep(
-  kind: 'thimble turn' | 'sleeve line',
-  { valuePm }: DoubtedReading,
-  { gauge }: SlipFacts,
-  expected: ExpectedReading,
-): Found | null {
-  if (kind === 'thimble turn' && !hasThimble(gauge.kind)) return null;
-  const stepPm =
-    kind === 'thimble turn'
-      ? gauge.unit === 'mm'
-        ? pmPerMm / 2
-        : pmPerIn / 40
-      : gauge.unit === 'mm'
-        ? pmPerMm
-        : pmPerIn / 10;
-  if (expected.highPm - expected.lowPm > stepPm / 2) return null;
-  const insteadPm = [valuePm - stepPm, valuePm + stepPm].find((pm) => fits(pm, expected));
-  return insteadPm === undefined ? null : { kind, insteadPm, stepPm };
-}
-
-function hasThimble(kind: SlipFacts['gauge']['kind']): boolean {
-  return kind === 'micrometer' || kind === 'bore gauge' || kind === 'depth gauge';
+/** A whole turn, line or frame more or less than expected, where the stretch and the text are narrow enough to tell. */
+function missed(
+  kind: SlipKind,
+  stepsPm: (gauge: SlipFacts['gauge']) => readonly number[],
+): Fingerprint {
+  return ({ valuePm }, { gauge }, expected) => {
+    for (const stepPm of stepsPm(gauge)) {
+      const isWide = expected.highPm - expected.lowPm > stepPm / 2;
+      if (isWide || expected.tolerancePm > stepPm / 4) continue;
+      const insteadPm = [valuePm - stepPm, valuePm + stepPm].find((pm) => fits(pm, expected));
+      if (insteadPm !== undefined) return { kind, insteadPm, stepPm };
+    }
+    return null;
+  };
 }
 
 /** A first reading is off by a ratio only when it is this far from its limits; nearer, it is only out. */
@@ -162,7 +163,7 @@ function wrongFeature(
 }
 
 function isFar(
-  { valuePm, resolutionPm }: DoubtedReading,
+  { valuePm }: DoubtedReading,
   { gauge, limits }: SlipFacts,
   expected: ExpectedReading,
 ): boolean {
@@ -170,8 +171,18 @@ function isFar(
   const offPm = Math.max(expected.lowPm - valuePm, valuePm - expected.highPm);
   const bandPm =
     limits.lowerPm === null || limits.upperPm === null ? 0 : limits.upperPm - limits.lowerPm;
-  const stepPm = Math.max(gauge.resolutionPm, resolutionPm);
-  return offPm > Math.max(farResolutions * stepPm, bandPm);
+  return offPm > Math.max(farResolutions * gauge.resolutionPm, bandPm);
+}
+
+/** Far as such, or further from the others than this gauge has ever been from itself. */
+function isFarOff(reading: DoubtedReading, facts: SlipFacts, expected: ExpectedReading): boolean {
+  if (isFar(reading, facts, expected)) return true;
+  const { repeatPm, repeatDegrees = 0, gauge } = facts;
+  if (expected.from !== 'readings' || repeatPm === null || repeatDegrees < historyDegrees) {
+    return false;
+  }
+  const offPm = Math.max(expected.lowPm - reading.valuePm, reading.valuePm - expected.highPm);
+  return offPm > farHistory * Math.max(repeatPm, gauge.resolutionPm);
 }
 
 function fits(pm: number, { lowPm, highPm, tolerancePm }: ExpectedReading): boolean {

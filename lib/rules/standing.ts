@@ -1,5 +1,6 @@
-import type { Correction, NewCorrection, NewReading, Reading } from '@/lib/schema/reading';
-import { applyCorrection } from './apply-correction';
+import type { NewReading } from '@/lib/schema/reading';
+import { emptyStandingMemory, hearRows } from './standing-memory';
+import type { AnyCorrection, AnyReading } from './standing-of';
 
 /** What a reading stands for once every correction that names it has been heard. */
 export type Standing = {
@@ -27,10 +28,11 @@ export type Standing = {
   heldAs: NewReading['heldAs'];
   /** The reason given with the last correction; empty where there was none. */
   reason: string;
+  /** A person has said, last of all, that it is right as it stands. */
+  saidRight: boolean;
+  /** Of one that is struck: it was held then, and nobody had settled what it was suspected of. */
+  wasHeld: boolean;
 };
-
-type AnyReading = Omit<Reading, 'jobId' | 'receivedAt' | 'deviceId'>;
-type AnyCorrection = NewCorrection & Pick<Correction, 'seq'>;
 
 /**
  * Readings with their corrections applied, in the order of the book.
@@ -43,35 +45,8 @@ export function standing(
   readings: readonly AnyReading[],
   corrections: readonly AnyCorrection[],
 ): Standing[] {
-  const byId = new Map<string, Standing>();
-  for (const reading of [...readings].sort((a, b) => a.seq - b.seq)) {
-    byId.set(reading.id, firstStanding(reading));
-  }
-  for (const correction of [...corrections].sort((a, b) => a.seq - b.seq)) {
-    const target = byId.get(correction.readingId);
-    if (target !== undefined) byId.set(target.id, applyCorrection(correction, target));
-  }
-  return [...byId.values()];
-}
-
-function firstStanding(reading: AnyReading): Standing {
-  return {
-    id: reading.id,
-    seq: reading.seq,
-    pieceId: reading.pieceId,
-    featureId: reading.featureId,
-    station: reading.station,
-    direction: reading.direction,
-    gaugeId: reading.gaugeId,
-    personId: reading.personId,
-    valuePm: reading.valuePm,
-    resolutionPm: reading.resolutionPm,
-    unit: reading.unit,
-    text: reading.text,
-    firstText: null,
-    deviceTime: reading.deviceTime,
-    state: reading.heldAs === null ? 'counted' : 'held',
-    heldAs: reading.heldAs,
-    reason: '',
-  };
+  const memory = emptyStandingMemory();
+  hearRows(memory, readings, corrections, () => undefined);
+  const standings = [...memory.known.values()].map((one) => one.standing);
+  return standings.sort((a, b) => a.seq - b.seq);
 }

@@ -7,8 +7,10 @@ import type { GoverningSize } from './governing-size';
 export type Target = {
   pieceId: string;
   partnerId: string;
+  /** Which side is made: a shaft is turned down to its target, a bore is bored up to it. */
+  make: 'external' | 'internal';
   partnerSize: GoverningSize;
-  /** Partner's size less the clearance aimed at. */
+  /** Partner's size less the clearance aimed at; of a bore, with it. */
   targetPm: number;
   /** The fit's own limits about this partner. */
   limits: { lowerPm: number; upperPm: number };
@@ -24,25 +26,28 @@ export type Target = {
 };
 
 /**
- * Target of an external piece from its measured internal partner (`targetFromPartner`). Where the piece has
- * no size yet it is taken to be known as well as its partner.
+ * Target of a piece from its measured partner (`targetFromPartner`). Where the piece has no size yet it is
+ * taken to be known as well as its partner.
  */
 export function targetFor(
-  external: FitPiece,
+  piece: FitPiece,
   partner: FitPiece,
   fit: Pick<Fit, 'minPm' | 'maxPm' | 'aimPm'>,
+  make: Target['make'] = 'external',
 ): Target {
   const partnerSize = partner.size!;
   const said = targetFromPartner({
-    make: 'external',
+    make,
     partner: { sizePm: partnerSize.valuePm, uPm: partnerSize.standardPm },
-    uMadePm: external.size?.standardPm ?? partnerSize.standardPm,
+    uMadePm: piece.size?.standardPm ?? partnerSize.standardPm,
     fit,
   });
-  const nowPm = external.size?.valuePm ?? null;
+  const nowPm = piece.size?.valuePm ?? null;
+  const leftPm = make === 'external' ? (nowPm ?? 0) - said.aimPm : said.aimPm - (nowPm ?? 0);
   return {
-    pieceId: external.piece.id,
+    pieceId: piece.piece.id,
     partnerId: partner.piece.id,
+    make,
     partnerSize,
     targetPm: said.aimPm,
     limits: { lowerPm: said.lowerPm, upperPm: said.upperPm },
@@ -50,6 +55,6 @@ export function targetFor(
     noSmallerPm: said.lowerPm + said.guardPm,
     provable: said.working.kind === 'band',
     nowPm,
-    leftPm: nowPm === null ? null : nowPm - said.aimPm,
+    leftPm: nowPm === null ? null : leftPm,
   };
 }

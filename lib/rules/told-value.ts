@@ -1,4 +1,4 @@
-import { mean } from '@/lib/maths/statistics/mean';
+import { meanPm } from './mean-pm';
 
 type Read = { valuePm: number; gaugeId: string };
 type GaugeStep = { id: string; resolutionPm: number };
@@ -14,9 +14,8 @@ export function toldValue<Gauge extends GaugeStep>(
   const gauge = finest(readings, gauges);
   if (gauge === undefined) return null;
   const values = readings.filter((one) => one.gaugeId === gauge.id).map((one) => one.valuePm);
-  // Taken off the first reading, so that a size of metres costs no picometre of the mean.
   const offPm = values.map((value) => value - values[0]!);
-  return { gauge, offPm, valuePm: Math.round(values[0]! + mean(offPm)) };
+  return { gauge, offPm, valuePm: meanPm(values) };
 }
 
 function finest<Gauge extends GaugeStep>(

@@ -58,7 +58,9 @@ export type ZoneRun = {
 /** What zones need to know of a run. */
 export type ZoneFacts = {
   run: Pick<Run, 'dial' | 'divisionPm'>;
-  pieces: readonly Piece[];
+  /** All features of the run; left out where it has one. */
+  features?: readonly unknown[];
+  pieces: readonly { ordinal: number }[];
   points: readonly { piece: Piece; size: { valuePm: number } }[];
   events: readonly RunEvent[];
   limits: Limits;
@@ -81,13 +83,14 @@ const picoPerMilli = 1e9;
  * outside it starts the count again, two ask for an adjustment. While it runs, two pieces in a row are a
  * sample: a first one in the middle half is enough; else the next piece decides. After an adjustment (an
  * insert, an offset, a new chucking), or a stop that nobody noted one for, it is set up anew. A piece left
- * unmeasured breaks the row. Null where a limit is missing.
+ * unmeasured breaks the row. Null where a limit is missing, and where the run has several features.
  *
  * Sources: [satterthwaite-1954], [shainin], as lib/maths/control/pre-control-*.
  */
 export function zoneRun(facts: ZoneFacts): ZoneRun | null {
   const { lowerPm, upperPm } = facts.limits;
   if (lowerPm === null || upperPm === null || !(lowerPm < upperPm)) return null;
+  if ((facts.features?.length ?? 1) > 1) return null;
   const limits = { lowerPm, upperPm };
   const stops = adjustments(facts.events);
   const steps = stretches(facts.points, stops).flatMap((stretch) => judge(limits, stretch));

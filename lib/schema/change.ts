@@ -16,6 +16,8 @@ export const thingKinds = [
   'departure',
   'setting',
   'picture',
+  'material',
+  'fitRule',
 ] as const;
 export const ThingKind = z.enum(thingKinds);
 export type ThingKind = z.infer<typeof ThingKind>;

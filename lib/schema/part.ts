@@ -25,7 +25,14 @@ export type Part = z.infer<typeof part.Row>;
 /** One physical workpiece of a part. */
 export const piece = thing({
   fixed: { jobId: Id, partId: Id, ordinal: z.int().min(1).max(100_000) },
-  fields: { mark: z.string().trim().min(1).max(24), note: LongText },
+  fields: {
+    mark: z.string().trim().min(1).max(24),
+    note: LongText,
+    fate: z
+      .enum(['scrapped', 'sleeve'])
+      .nullish()
+      .describe('Out of the pairing: scrapped for good, or until its sleeve is in'),
+  },
   made: {},
 });
 export type Piece = z.infer<typeof piece.Row>;

@@ -6,7 +6,9 @@ export const batchMax = 100;
 
 export const SlipKind = z.enum([
   'thimble turn',
+  'needle turn',
   'sleeve line',
+  'wrong frame',
   'other unit',
   'decimal point',
   'swapped figures',

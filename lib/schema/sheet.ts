@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { feature } from './feature';
 import { cut, fit, pair } from './fit';
+import { fitRule } from './fit-rule';
 import { gauge, person } from './gauge';
 import { job } from './job';
+import { material } from './material';
 import { part, piece } from './part';
 import { picture } from './picture';
 import { Correction, Reading } from './reading';
@@ -24,6 +26,8 @@ export const JobSheet = z.object({
   pictures: z.array(picture.Row),
   gauges: z.array(gauge.Row),
   people: z.array(person.Row),
+  materials: z.array(material.Row),
+  fitRules: z.array(fitRule.Row),
   readings: z.array(Reading),
   corrections: z.array(Correction),
 });

@@ -1,7 +1,9 @@
 import { feature } from './feature';
 import { cut, fit, pair } from './fit';
+import { fitRule } from './fit-rule';
 import { gauge, person } from './gauge';
 import { job } from './job';
+import { material } from './material';
 import { part, piece } from './part';
 import { picture } from './picture';
 import { departure, run, runEvent } from './run';
@@ -24,4 +26,6 @@ export const things = {
   departure,
   setting,
   picture,
+  material,
+  fitRule,
 } satisfies Record<ThingKind, unknown>;

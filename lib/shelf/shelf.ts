@@ -33,6 +33,9 @@ export type Shelf = {
 const jobsMost = 12;
 const openWithinMs = 4000;
 
+/** Lists that a sheet put aside by an earlier program does not have. */
+const addedSince: Pick<JobSheet, 'materials' | 'fitRules'> = { materials: [], fitRules: [] };
+
 interface Shape extends DBSchema {
   jobs: { key: string; value: ShelvedJob };
   /** Beside the sheets, so that a list need not read them. */
@@ -76,7 +79,11 @@ export function createShelf(env: { nowMs: () => number }): Shelf {
         }
         await tx.done;
       }),
-    get: (jobId) => use(async (db) => (await db.get('jobs', jobId)) ?? null),
+    get: (jobId) =>
+      use(async (db) => {
+        const job = await db.get('jobs', jobId);
+        return job === undefined ? null : { ...job, sheet: { ...addedSince, ...job.sheet } };
+      }),
     list: () =>
       use(async (db) =>
         (await db.getAll('lines')).sort((a, b) => b.keptAtMs - a.keptAtMs || b.number - a.number),

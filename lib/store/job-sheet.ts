@@ -54,6 +54,8 @@ function parts(engine: Database['engine']) {
     pictures: ofJob('picture'),
     gauges: rowsJson(engine, tables.gauge, 'true'),
     people: rowsJson(engine, tables.person, 'true'),
+    materials: rowsJson(engine, tables.material, 'true'),
+    fitRules: rowsJson(engine, tables.fitRule, 'true'),
     readings: rowsJson(engine, readingTable, 't."jobId" = $1'),
     corrections: rowsJson(engine, correctionTable, ofReadings),
   };

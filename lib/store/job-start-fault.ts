@@ -32,9 +32,11 @@ export function jobStartFault({ parts, features, fits, runs }: JobStart): Refuse
       ];
       return fitFault(internal, external) ?? limitsFault('fit', fit);
     }) ??
-    each('runs', runs, ({ featureId }) =>
-      byId.has(featureId) ? undefined : refused('no-such-feature', 'featureId'),
-    )
+    each('runs', runs, ({ featureId, alikeIds }) => {
+      if (!byId.has(featureId)) return refused('no-such-feature', 'featureId');
+      const isOther = (id: string) => byId.has(id) && id !== featureId;
+      return alikeIds.every(isOther) ? undefined : refused('no-such-feature', 'alikeIds');
+    })
   );
 }
 

@@ -15,7 +15,18 @@ export function limitsFault(kind: ThingKind, row: Fields): Refused | undefined {
       return above('rangeLowPm', 'rangeHighPm')
         ? refused('limits-crossed', 'rangeLowPm')
         : undefined;
+    case 'material':
+      if (above('lowNanoPerC', 'expansionNanoPerC'))
+        return refused('limits-crossed', 'lowNanoPerC');
+      return above('expansionNanoPerC', 'highNanoPerC')
+        ? refused('limits-crossed', 'highNanoPerC')
+        : undefined;
+    case 'fitRule':
+      return slopeFault(row);
     case 'fit':
+      if (above('soakedLowMilliC', 'soakedHighMilliC')) {
+        return refused('limits-crossed', 'soakedLowMilliC');
+      }
       if (above('minPm', 'maxPm')) return refused('limits-crossed', 'minPm');
       return above('minPm', 'aimPm') || above('aimPm', 'maxPm')
         ? refused('aim-outside', 'aimPm')
@@ -23,4 +34,13 @@ export function limitsFault(kind: ThingKind, row: Fields): Refused | undefined {
     default:
       return undefined;
   }
+}
+
+/** The slopes of a rule stand in order, and its least and most are not one. */
+function slopeFault(row: Fields): Refused | undefined {
+  const [min, aim, max] = ['minNmPerMm', 'aimNmPerMm', 'maxNmPerMm'].map((name) =>
+    Number(row[name]),
+  ) as [number, number, number];
+  if (min >= max) return refused('limits-crossed', 'minNmPerMm');
+  return aim < min || aim > max ? refused('aim-outside', 'aimNmPerMm') : undefined;
 }

@@ -19,6 +19,7 @@ export const refusals = {
   'not-external': 'The external feature of a fit is an outside or a width',
   'limits-crossed': 'The lower limit is above the upper one',
   'aim-outside': 'The aim is not between the smallest and the largest clearance',
+  'comma-twice': 'A comma cannot end a message and be its decimal mark',
   'ordinal-taken': 'Another one has this place in the order',
   'mark-taken': 'Another piece of this part has this mark',
   'number-taken': 'Another departure of this job has this number',

@@ -47,6 +47,12 @@ const judges: { [Kind in ThingKind]?: Judge<Kind> } = {
     return picture === undefined ? refused('no-such-picture', 'pictureId') : undefined;
   },
 
+  async gauge(_, row) {
+    return row.sendsEnd === 'comma' && row.sendsMark === ','
+      ? refused('comma-twice', 'sendsMark')
+      : undefined;
+  },
+
   async fit(look, row) {
     const internal = await look.in(row, 'feature', row.internalFeatureId);
     const external = await look.in(row, 'feature', row.externalFeatureId);
@@ -85,7 +91,12 @@ const judges: { [Kind in ThingKind]?: Judge<Kind> } = {
 
   async run(look, row) {
     const feature = await look.in(row, 'feature', row.featureId);
-    return feature === undefined ? refused('no-such-feature', 'featureId') : undefined;
+    if (feature === undefined) return refused('no-such-feature', 'featureId');
+    for (const id of row.alikeIds) {
+      const isOther = id !== row.featureId && (await look.in(row, 'feature', id)) !== undefined;
+      if (!isOther) return refused('no-such-feature', 'alikeIds');
+    }
+    return undefined;
   },
 
   async runEvent(look, row) {

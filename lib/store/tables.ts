@@ -39,6 +39,8 @@ export const tables: Record<ThingKind, Table> = {
   departure: table('Departure', ['number', 'id'], things.departure.Row),
   setting: table('Setting', ['id'], things.setting.Row),
   picture: table('Picture', ['createdAt', 'id'], things.picture.Row),
+  material: table('Material', ['createdAt', 'id'], things.material.Row),
+  fitRule: table('FitRule', ['createdAt', 'id'], things.fitRule.Row),
 };
 
 export const readingTable = table('Reading', ['seq'], Reading);

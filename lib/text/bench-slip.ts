@@ -21,6 +21,8 @@ export type SlipFactsShown = {
   elsewhere: string | null;
   gauge: { name: string; kind: string; unit: 'mm' | 'in'; resolutionPm: number };
   resolutionPm: number;
+  /** The standard deviation of one reading of the gauge, from its history; null where it has none. */
+  repeatPm?: number | null;
 };
 
 export type SlipQuestion = {
@@ -36,10 +38,35 @@ export const slipSays =
 
 export const slipAnswers = {
   again: 'Measure it again',
-  right: 'It is right, count it',
+  right: 'Keep it as it is',
   slip: 'It was a slip, strike it out',
   mistyped: 'I mistyped, it reads \u2026',
 } as const;
+
+/** Why a reading counts after all: one tap each, or in a person's own words. */
+export const slipReasons = {
+  title: 'Why does it count?',
+  usual: ['measured twice, the same', 'the part is so', 'the gauge is right'],
+  own: 'Another reason',
+  keep: 'Keep it',
+  back: 'Back',
+} as const;
+
+/**
+ * The question about a held reading while the earlier ones are hidden: it shows what was typed and
+ * nothing it is held against.
+ */
+export function blindSlipQuestion(
+  facts: Pick<SlipFactsShown, 'valuePm' | 'resolutionPm'>,
+  shown: Shown,
+): SlipQuestion {
+  const typed = shownLength(facts.valuePm, facts.resolutionPm, shown);
+  return {
+    title: 'Is this what the gauge said?',
+    rows: [{ label: 'As typed', figure: typed, suspect: true }],
+    suspect: [0, typed.length],
+  };
+}
 
 /**
  * The question a held reading raises: its title, the arithmetic, and which figures are in doubt.
@@ -49,14 +76,18 @@ export const slipAnswers = {
  * // The other four 17.999, within 0.001
  */
 export function slipQuestion(facts: SlipFactsShown, shown: Shown): SlipQuestion {
-  const figure = (pm: number) => shownLength(Math.round(pm), facts.resolutionPm, shown);
-  const typed = figure(facts.valuePm);
-  const instead = facts.insteadPm === null ? null : figure(facts.insteadPm);
+  const typed = shownLength(Math.round(facts.valuePm), facts.resolutionPm, shown);
+  // Of a point left out the last place typed is a millimetre; what it may be is shown to the gauge's step.
+  const finestPm = Math.min(facts.resolutionPm, facts.gauge.resolutionPm);
+  const instead =
+    facts.insteadPm === null ? null : shownLength(Math.round(facts.insteadPm), finestPm, shown);
   const rows: SlipQuestion['rows'] = [{ label: 'As typed', figure: typed, suspect: true }];
   const middle = insteadRow(facts, instead, shown);
   if (middle !== null) rows.push(middle);
   const expected = expectedRow(facts, shown);
   if (expected !== null) rows.push(expected);
+  const history = historyRow(facts, shown);
+  if (history !== null) rows.push(history);
   return { title: titleOf(facts, typed, instead, shown), rows, suspect: doubted(typed, instead) };
 }
 
@@ -69,8 +100,12 @@ function titleOf(
   switch (facts.kind) {
     case 'thimble turn':
       return 'One turn of the thimble?';
+    case 'needle turn':
+      return 'One turn of the needle?';
     case 'sleeve line':
       return facts.gauge.kind === 'micrometer' ? 'One line of the sleeve?' : 'One main division?';
+    case 'wrong frame':
+      return facts.gauge.kind === 'micrometer' ? 'A frame of another size?' : 'Another rod?';
     case 'other unit':
       return facts.insteadPm !== null && facts.insteadPm < facts.valuePm
         ? 'This looks like millimetres. Is it?'
@@ -106,14 +141,19 @@ function insteadRow(
   const less = facts.insteadPm! < facts.valuePm;
   switch (facts.kind) {
     case 'thimble turn':
+    case 'needle turn':
     case 'sleeve line': {
-      const what = facts.kind === 'thimble turn' ? 'turn' : 'line';
+      const what = facts.kind === 'sleeve line' ? 'line' : 'turn';
       const step = shownLength(facts.stepPm ?? 0, facts.gauge.resolutionPm, shown);
       return {
         label: `One ${what} ${less ? 'less' : 'more'}`,
         figure: instead,
         note: `${step} a ${what}`,
       };
+    }
+    case 'wrong frame': {
+      const step = plainFigure(facts.stepPm ?? 0, shown);
+      return { label: `${step} ${less ? 'less' : 'more'}`, figure: instead };
     }
     case 'other unit':
       return { label: less ? 'Millimetres' : 'Inches', figure: instead };
@@ -144,6 +184,16 @@ function expectedRow(facts: SlipFactsShown, shown: Shown): SlipQuestion['rows'][
   }
   if (expected.from === 'nominal') return null;
   return { label: 'The limits', figure: figure(lowPm), note: `to ${figure(highPm)}` };
+}
+
+/** What the gauge's own history says, where nothing but distance is the matter. */
+function historyRow(facts: SlipFactsShown, shown: Shown): SlipQuestion['rows'][number] | null {
+  const { kind, stopsAtPm, repeatPm = null, gauge, expected } = facts;
+  if (kind !== 'far off' || stopsAtPm !== null || repeatPm === null) return null;
+  if (expected?.from !== 'readings') return null;
+  const withinPm = Math.max(Math.ceil((2 * repeatPm) / gauge.resolutionPm), 1) * gauge.resolutionPm;
+  const figure = shownLength(withinPm, gauge.resolutionPm, shown);
+  return { label: `${gauge.name} repeats`, figure: `\u00b1 ${figure}` };
 }
 
 /** Up to the last figure that would be another one; all of it where the two do not compare. */

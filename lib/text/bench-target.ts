@@ -46,12 +46,9 @@ export function targetWords(facts: TargetFacts, shown: Shown): TargetWords {
 /** Care, in one sentence. */
 export const spindleWords = 'Spindle stopped before you measure.';
 
-/** A cut that could not be noted; `status` 0 is no answer, null a fault nobody foresaw. */
-export function cutTroubleWords(status: number | null): string {
-  return status === 0
-    ? 'The notebook does not answer, so the cut is not noted. Wait for it before you log the new size.'
-    : 'The cut was not noted, and nothing was changed. Try it again before you log the new size.';
-}
+/** A cut the device could not keep. */
+export const cutTroubleWords =
+  'The cut was not noted, and nothing was changed. Try it again before you log the new size.';
 
 function leftWords(leftPm: number, figure: (pm: number) => string): string {
   return leftPm > 0 ? `${figure(leftPm)} left to turn.` : 'Nothing left to turn.';

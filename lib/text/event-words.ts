@@ -1,4 +1,5 @@
 import type { RunEvent } from '@/lib/schema/run';
+import { shownLength, type Shown } from './shown-size';
 import { timeOf } from './when';
 
 const titles: Record<RunEvent['kind'], string> = {
@@ -14,13 +15,47 @@ const titles: Record<RunEvent['kind'], string> = {
 /** Every kind of event, in the order they are offered. */
 export const eventKinds = Object.keys(titles) as RunEvent['kind'][];
 
-/** An event as the chart names it: what it was, and when with its remark. */
-export function eventWords(event: Pick<RunEvent, 'kind' | 'note' | 'at'>): {
+const stepPm = { mm: 1_000_000, in: 2_540_000 };
+
+/**
+ * An event as the chart names it: what it was, and when with its remark. Told how lengths are shown, an
+ * offset says how far it was moved, on diameter, and on which dial.
+ */
+export function eventWords(
+  event: Pick<RunEvent, 'kind' | 'note' | 'at'> &
+    Partial<Pick<RunEvent, 'offsetPm' | 'offsetDial'>>,
+  shown?: Shown,
+): {
   title: string;
   note: string;
 } {
+  const { kind, note, at, offsetPm, offsetDial } = event;
+  const amount =
+    shown === undefined || kind !== 'offset moved' || offsetPm === null || offsetPm === undefined
+      ? null
+      : { pm: offsetPm, shown };
   return {
-    title: titles[event.kind],
-    note: [event.at === '' ? '' : timeOf(event.at), event.note].filter(Boolean).join(', '),
+    title: amount === null ? titles[kind] : `${titles[kind]} ${figure(amount.pm, amount.shown)}`,
+    note: [
+      at === '' ? '' : timeOf(at),
+      amount === null ? '' : dialWords(amount.pm, offsetDial ?? null, amount.shown),
+      note,
+    ]
+      .filter(Boolean)
+      .join(', '),
   };
+}
+
+function figure(pm: number, shown: Shown): string {
+  return shownLength(pm, stepPm[shown.unit], shown, 'always');
+}
+
+/** "-0.010 on the radius dial"; nothing for a dial that counts the diameter, or none said. */
+function dialWords(pm: number, dial: RunEvent['offsetDial'], shown: Shown): string {
+  if (dial !== 'radius') return '';
+  const half = Math.round(pm / 2);
+  // Half a step is a figure more: -0.0025 is not -0.002.
+  const step = stepPm[shown.unit];
+  const fine = half % step === 0 ? step : step / 10;
+  return `${shownLength(half, fine, shown, 'always')} on the radius dial`;
 }

@@ -1,6 +1,8 @@
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
 import { clearanceFigure, stepWords } from './fit-words';
 import { scaleWords } from './scale';
+import { shownSize } from './shown-size';
+import { usualResolutionPm } from './usual-resolution';
 
 type Side = { title: string; feature: string };
 type Facts = {
@@ -31,5 +33,37 @@ export function fitRulesSentence(facts: Facts, timesFullSize: number): string {
     `${internal.title} above, ${external.title.toLowerCase()} below, ${scaleWords(timesFullSize)}, ` +
     `the lower rule slid ${clearanceFigure(aimPm, facts)} so that a pair at the aim stands plumb. ` +
     `${pairs}, ${toMake.length} to make.`
+  );
+}
+
+type Density = {
+  /** Measured pieces of both sides, those to make, and how many carry their mark. */
+  pieces: number;
+  toMake: number;
+  marked: number;
+  /** The least and the most expanded uncertainty among them, pm. */
+  leastPm: number;
+  mostPm: number;
+  resolutionPm: number | null;
+};
+
+/** Under two rules with too many pieces to mark each. */
+export function denseWords(
+  { pieces, toMake, marked, leastPm, mostPm, resolutionPm }: Density,
+  shown: { unit: LengthUnit; decimal: DecimalMark },
+): string {
+  const stepPm = usualResolutionPm(resolutionPm, shown.unit);
+  const doubt = (pm: number) =>
+    shownSize({ valuePm: 0, expandedPm: Math.max(1, pm) }, stepPm, shown).plusMinus;
+  const known =
+    pieces === 0
+      ? ''
+      : doubt(leastPm) === doubt(mostPm)
+        ? `, known to ± ${doubt(mostPm)}`
+        : `, known to ± ${doubt(leastPm)} to ${doubt(mostPm)}`;
+  const hollow = toMake === 0 ? '' : ' A hollow one is to make.';
+  return (
+    `Each block is a piece at its own size${known}.${hollow} ` +
+    `${marked} of ${pieces + toMake} carry their mark: without a partner, outside or unsure, smallest and largest. The table names all.`
   );
 }

@@ -45,6 +45,8 @@ const subjects: Record<string, string> = {
   'last-piece-worst-case': 'the last piece of a chain',
   'least-rework': 'the least rework',
   'least-squares': 'a line through readings',
+  'line-outlier-critical': 'the test for an odd piece',
+  'line-outlier-test': 'the test for an odd piece',
   'lobed-section': 'a lobed section',
   'mean-interval': 'the interval of a mean',
   'monte-carlo': 'the simulation',

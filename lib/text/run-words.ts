@@ -1,20 +1,26 @@
+import { countWord } from './drift-words';
 import { shownLength, shownSize, type Shown } from './shown-size';
 
 type RunFacts = {
   feature: { asDrawn: string };
+  features: readonly unknown[];
   limits: { lowerPm: number | null; upperPm: number | null };
   pieces: readonly { mark: string }[];
-  points: readonly {
-    piece: { mark: string };
-    size: { valuePm: number; expandedPm: number };
-  }[];
+  points: readonly { mark: string; valuePm: number; size: { expandedPm: number } }[];
 };
 
 const stepPm = { mm: 1_000_000, in: 2_540_000 };
 
 /** "12.000 0 / −0.027. 11 of 16 made, each ± 0.001." */
-export function runHeadWords({ feature, pieces, points }: RunFacts, shown: Shown): string {
-  const made = `${feature.asDrawn}. ${points.length} of ${pieces.length} made`;
+export function runHeadWords(
+  { feature, features, pieces, points }: RunFacts,
+  shown: Shown,
+): string {
+  const what =
+    features.length === 1
+      ? feature.asDrawn
+      : `${capital(countWord(features.length))} features alike, each from its own nominal`;
+  const made = `${what}. ${points.length} of ${pieces.length} made`;
   if (points.length === 0) return `${made}.`;
   const doubts = points.map((point) => point.size.expandedPm).sort((a, b) => a - b);
   const expandedPm = doubts[Math.floor(doubts.length / 2)]!;
@@ -24,18 +30,22 @@ export function runHeadWords({ feature, pieces, points }: RunFacts, shown: Shown
 
 /** The chart in a sentence, for those who cannot see it. */
 export function runSentence(
-  { limits, points }: RunFacts,
+  { features, limits, points }: RunFacts,
   words: { title: string; says: string },
   shown: Shown,
 ): string {
-  const figure = (pm: number) => shownLength(pm, stepPm[shown.unit], shown);
+  const sign = features.length === 1 ? 'needed' : 'always';
+  const figure = (pm: number) => shownLength(pm, stepPm[shown.unit], shown, sign);
   const unit = shown.unit === 'mm' ? 'millimetres' : 'inches';
   const last = points.at(-1);
   const between =
     limits.lowerPm !== null && limits.upperPm !== null
       ? ` Limits ${figure(limits.lowerPm)} to ${figure(limits.upperPm)} ${unit}.`
       : '';
-  const latest =
-    last === undefined ? '' : ` Last piece ${last.piece.mark}, ${figure(last.size.valuePm)}.`;
+  const latest = last === undefined ? '' : ` Last piece ${last.mark}, ${figure(last.valuePm)}.`;
   return `Run chart of ${points.length} pieces.${between}${latest} ${words.title}. ${words.says}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -49,15 +49,21 @@ export function noPartnerWords(mark: string, fitName: string): MarkedSentence {
 export function pairChangedWords(
   marks: { internal: string; external: string },
   recordedPm: number,
-  nowPm: number,
+  nowPm: number | null,
   resolutionPm: number,
   shown: Shown,
 ): MarkedSentence {
   const was = shownLength(recordedPm, resolutionPm, shown);
-  const is = shownLength(nowPm, resolutionPm, shown);
+  const is = nowPm === null ? null : shownLength(nowPm, resolutionPm, shown);
+  const now =
+    is === null
+      ? 'now there is no size to go by'
+      : is === was
+        ? 'what that stood on has changed'
+        : `the readings now give ${is}`;
   return {
     mark: marks.external,
-    says: `in ${marks.internal} was recorded with ${was} clear; the readings now give ${is}.`,
+    says: `in ${marks.internal} was recorded with ${was} clear; ${now}.`,
   };
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { kindNames } from '@/lib/http/kind-names';
 import { JobSheet } from '@/lib/schema/sheet';
+import { untaughtGauge } from '@/lib/rules/untaught-gauge';
 import { things } from '@/lib/schema/things';
 import { uuidv7 } from '@/lib/store/uuid';
 import { jobStart, newGauge } from '../store/a-job';
@@ -46,6 +47,33 @@ describe('things', () => {
     expect(crossed.body['errors']).toEqual([
       { at: 'rangeLowPm', says: 'The lower limit is above the upper one' },
     ]);
+  });
+
+  it('keep how a gauge sends, as it was taught, and leave the rest of it alone', async () => {
+    const gauge = newGauge();
+    const made = await api.post('/gauges', gauge);
+    expect(made.body).toMatchObject({ ...untaughtGauge });
+    const taught = {
+      sendsEnd: 'nothing',
+      sendsMark: ',',
+      sendsUnit: 'button',
+      sendsPlaces: 2,
+      sendsPlus: true,
+      sendsPrefix: 'A',
+      sendsPauseMs: 200,
+      serialBaud: 4800,
+      serialFrame: '7E2',
+    };
+    const changed = await api.patch(`/gauges/${gauge.id}`, { version: 1, ...taught });
+    expect(changed.body).toEqual({ ...made.body, ...taught, version: 2 });
+    const { body } = await api.get<{ rows: unknown[] }>('/gauges');
+    expect(body.rows).toContainEqual(changed.body);
+    for (const odd of [{ sendsPauseMs: 49 }, { sendsPauseMs: 501 }, { serialFrame: '9N1' }]) {
+      const { status } = await api.patch(`/gauges/${gauge.id}`, { version: 2, ...odd });
+      expect(status).toBe(422);
+    }
+    const twice = await api.patch(`/gauges/${gauge.id}`, { version: 2, sendsEnd: 'comma' });
+    expect([twice.status, codeOf(twice)]).toEqual([422, 'comma-twice']);
   });
 
   it('are changed only where they are', async () => {

@@ -1,17 +1,20 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import type { GaugeSends } from '@/lib/schema/gauge';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
 import {
   booked,
   entry,
   gauge,
+  head,
   loadExample,
   notice,
   openJob,
   post,
   reading,
   startRings,
+  type GaugeEnd,
   type Rings,
 } from './bench-story';
 
@@ -34,42 +37,154 @@ afterAll(async () => {
 
 const texts = async (rings: Rings) => (await booked(server, rings)).map(({ text }) => text);
 
-/** A job of rings with six places each, on the bench, with its gauge chosen. */
-async function bench(): Promise<{ page: Page; rings: Rings; close: () => Promise<void> }> {
-  const rings = await startRings(server);
+let gauges = 0;
+
+/** A job of rings with six places each, on the bench, with a gauge of its own that sends so. */
+async function bench(
+  taught: Partial<GaugeSends> = {},
+): Promise<{ page: Page; rings: Rings; close: () => Promise<void> }> {
+  const gaugeId = crypto.randomUUID();
+  gauges += 1;
+  const name = `Bore gauge no. ${gauges}`;
+  const { status } = await post(server, 'gauges', { ...boreGauge, id: gaugeId, name, ...taught });
+  expect(status).toBe(201);
+  const rings = { ...(await startRings(server)), gaugeId };
   const opened = await openJob(server, chromium, rings);
   await opened.page
     .getByRole('list', { name: 'Gauges' })
-    .getByRole('button', { name: /Bore gauge 1/ })
+    .getByRole('button', { name: new RegExp(`^${name} `) })
     .click();
   return { ...opened, rings };
 }
 
-describe.each([5, 20, 100])('at %i ms a key', (delay) => {
-  it.each(['Enter', 'Tab'] as const)('ended by %s, wherever the focus is', async (end) => {
-    const { page, rings, close } = await bench();
-    await page.evaluate(() => (document.activeElement as HTMLElement).blur());
-    await gauge(page, '18.003', delay, end);
-    await page.getByRole('button', { name: 'Void this' }).focus();
-    await gauge(page, '18.005', delay, end);
-    await page.getByRole('button', { name: /Choose another piece/ }).click();
-    expect(await page.getByRole('dialog').isVisible()).toBe(true);
-    await gauge(page, '18.006', delay, end);
-    expect(await page.getByRole('dialog').count()).toBe(0);
-    const others = anotherDevice(rings);
-    await gauge(page, '18.004', delay, end);
-    await gauge(page, '18.007', delay, end);
-    await others;
-    await expect
-      .poll(() => texts(rings), { timeout: 10_000 })
-      .toEqual(['18.003', '18.005', '18.006', '18.004', '18.007']);
-    expect(
-      (await booked(server, rings)).map(({ station, direction }) => station + direction),
-    ).toEqual(['topA', 'topB', 'middleA', 'middleB', 'bottomA']);
-    await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('18.007');
+const boreGauge = {
+  kind: 'bore gauge',
+  unit: 'mm',
+  resolutionPm: 1_000_000,
+  uncertaintyPm: 300_000,
+  rangeLowPm: 10_000_000_000,
+  rangeHighPm: 18_500_000_000,
+  checkedOn: null,
+  note: '',
+};
+
+type Lone = Exclude<GaugeEnd, 'CR LF'>;
+
+/** What each kind of gauge was taught; the one that ends with Enter never was. */
+const sends: Record<Lone, Partial<GaugeSends>> = {
+  Enter: {},
+  Tab: { sendsEnd: 'tab', sendsMark: '.', sendsUnit: 'mm', sendsPlaces: 3 },
+  comma: { sendsEnd: 'comma', sendsMark: '.', sendsUnit: 'mm', sendsPlaces: 3 },
+  space: { sendsEnd: 'space', sendsMark: '.', sendsUnit: 'button', sendsPlaces: 3 },
+  nothing: { sendsEnd: 'nothing', sendsMark: '.', sendsUnit: 'mm', sendsPlaces: 3 },
+};
+const ends = Object.keys(sends) as Lone[];
+
+it.each([5, 20, 100])(
+  'takes every reading at %i ms a key, whatever ends it and wherever the focus is',
+  async (delay) => {
+    await Promise.all(ends.map((end) => wherever(delay, end)));
+  },
+);
+
+async function wherever(delay: number, end: Lone): Promise<void> {
+  const { page, rings, close } = await bench(sends[end]);
+  await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+  await send(page, '18.003', delay, end);
+  await page.getByRole('button', { name: 'Void this' }).focus();
+  await send(page, '18.005', delay, end);
+  await page.getByRole('button', { name: /Choose another piece/ }).click();
+  await page.getByRole('dialog').waitFor();
+  await send(page, '18.006', delay, end);
+  expect(await page.getByRole('dialog').count()).toBe(0);
+  const others = anotherDevice(rings);
+  await send(page, '18.004', delay, end);
+  await send(page, '18.007', delay, end);
+  await others;
+  const placed = async () =>
+    (await booked(server, rings)).map((one) => [end, one.text, one.station + one.direction]);
+  await expect.poll(placed, { timeout: 10_000 }).toEqual([
+    [end, '18.003', 'topA'],
+    [end, '18.005', 'topB'],
+    [end, '18.006', 'middleA'],
+    [end, '18.004', 'middleB'],
+    [end, '18.007', 'bottomA'],
+  ]);
+  await expect.poll(() => reading(page).textContent()).toBe('18.007');
+  expect(await entry(page).inputValue()).toBe('');
+  await close();
+}
+
+it('shows a bounced repeat and keeps it only when told to, whatever ends it', async () => {
+  const bounced = async (end: Lone) => {
+    const { page, rings, close } = await bench(sends[end]);
+    await gauge(page, '18.003', 5, end, Date.now(), { times: 2 });
+    await expect.poll(() => said(page, end), { timeout: 10_000 }).toContain('Repeat ignored');
+    await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(1);
+    await page.getByRole('button', { name: 'Keep it too' }).click();
+    await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.003']);
     await close();
-  });
+  };
+  await Promise.all(ends.map(bounced));
 });
+
+it('takes keys that have no names, whatever ends it', async () => {
+  const inserted = async (end: Lone) => {
+    const { page, rings, close } = await bench(sends[end]);
+    for (const text of ['18.003', '18.005']) {
+      await nameless(page, text, end);
+      await settled(page);
+    }
+    await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.005']);
+    await close();
+  };
+  await Promise.all(ends.map(inserted));
+});
+
+/**
+ * Types with keys that say only 229, as soft keyboards and some machines do: each character is put in by the
+ * browser's own editing, which tells of it before and after. All at once, however busy this machine is.
+ */
+async function nameless(page: Page, text: string, end: Lone): Promise<void> {
+  const typed = text + { Enter: '', Tab: '', comma: ',', space: ' ', nothing: '' }[end];
+  await page.evaluate(
+    ([characters, last]) => {
+      const key = (init: KeyboardEventInit) => {
+        const at = document.activeElement!;
+        const down = new KeyboardEvent('keydown', { ...init, bubbles: true, cancelable: true });
+        at.dispatchEvent(down);
+        return at;
+      };
+      for (const character of characters!) {
+        key({ key: 'Unidentified', keyCode: 229 });
+        document.execCommand('insertText', false, character);
+      }
+      if (last === 'Enter' || last === 'Tab') key({ key: last });
+    },
+    [typed, end],
+  );
+}
+
+/** What the line says back, and which gauge it says it to. */
+async function said(page: Page, end: Lone): Promise<string> {
+  return [end, ...(await notice(page).allTextContents())].join(': ');
+}
+
+/** Types as a hand does: the keys say that 400 ms lie between them, and nobody waits for it. */
+async function slowly(page: Page, text: string): Promise<void> {
+  await gauge(page, text, 400, 'nothing', Date.now(), { waitMs: 0 });
+}
+
+/** Sends one reading and lets the gauge rest, as a hand that moves to the next place does. */
+async function send(page: Page, text: string, delayMs: number, end: GaugeEnd): Promise<void> {
+  await gauge(page, text, delayMs, end);
+  if (end === 'nothing' || end === 'space') await settled(page);
+}
+
+/** The line is empty again: what was sent has been taken. */
+async function settled(page: Page): Promise<void> {
+  await expect.poll(() => entry(page).inputValue(), { interval: 20 }).toBe('');
+}
 
 it('takes two readings that come back to back', async () => {
   const { page, rings, close } = await bench();
@@ -80,11 +195,10 @@ it('takes two readings that come back to back', async () => {
   await close();
 });
 
-it('takes a keyboard whose keys have no names', async () => {
-  const { page, rings, close } = await bench();
+it('takes the letters of a keyboard whose keys have no names for shortcuts', async () => {
+  const { page, close } = await bench();
   for (const character of '18.003') await page.keyboard.insertText(character);
   await page.keyboard.press('Enter');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003']);
   await page.keyboard.insertText('v');
   expect(await page.getByRole('button', { name: 'Put back' }).isVisible()).toBe(true);
   await close();
@@ -95,9 +209,7 @@ it('shows a bounced repeat and keeps it only when told to', async () => {
   const startMs = Date.now();
   await gauge(page, '18.003', 0, 'Enter', startMs);
   await gauge(page, '18.003', 0, 'Enter', startMs + 200);
-  await expect
-    .poll(() => notice(page).textContent(), { timeout: 10_000 })
-    .toContain('Repeat ignored');
+  expect(await notice(page).textContent()).toContain('Repeat ignored');
   await page.getByRole('button', { name: 'Keep it too' }).click();
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.003']);
   await page.waitForTimeout(450);
@@ -106,18 +218,97 @@ it('shows a bounced repeat and keeps it only when told to', async () => {
   await close();
 });
 
-it('ignores the Ctrl+A some gauges send first', async () => {
+it('takes the Ctrl+A some gauges send first for the line, wherever the focus is', async () => {
   const { page, rings, close } = await bench();
+  await page.evaluate(() => (document.activeElement as HTMLElement).blur());
   await page.keyboard.press('Control+a');
+  expect(await page.evaluate(() => getSelection()!.toString())).toBe('');
   await gauge(page, '18.003', 5);
+  await page.keyboard.type('17.9', { delay: 20 });
+  await page.getByRole('button', { name: 'Void this' }).focus();
+  await page.keyboard.press('Control+a');
+  await gauge(page, '18.005', 5);
+  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.005']);
+  await close();
+});
+
+it('takes CR and LF that come as two Enters for one end', async () => {
+  const { page, rings, close } = await bench();
+  const six = ['18.003', '18.005', '18.004', '18.006', '18.007', '18.002'];
+  for (const text of six) await gauge(page, text, 5, 'CR LF');
+  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(six);
+  // All are taken, and a second Enter of a person would go on to the next ring.
+  expect(await head(page).textContent()).toContain('R1');
+  await page.waitForTimeout(250);
+  await page.keyboard.press('Enter');
+  await expect.poll(() => head(page).textContent()).toContain('R2');
+  await close();
+});
+
+it('reads signs, leading zeros and the half digit of inches, and no sign alone', async () => {
+  const { page, rings, close } = await bench({
+    sendsEnd: 'enter',
+    sendsMark: '.',
+    sendsUnit: 'button',
+    sendsPlaces: 3,
+    sendsPlus: true,
+  });
+  await gauge(page, '-', 5);
+  expect(await notice(page).textContent()).toContain('a sign alone');
+  for (const text of ['+18.003', '0018.005', '0.70895']) await gauge(page, text, 5);
+  await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(3);
+  // 0.70895 in is 18.007 33 mm, by 1 in = 25.4 mm; the last figure is a step of its own.
+  expect(
+    (await booked(server, rings)).map(({ text, unit, valuePm, resolutionPm }) => [
+      text,
+      unit,
+      valuePm,
+      resolutionPm,
+    ]),
+  ).toEqual([
+    ['+18.003', 'mm', 18_003_000_000, 1_000_000],
+    ['0018.005', 'mm', 18_005_000_000, 1_000_000],
+    ['0.70895', 'in', 18_007_330_000, 254_000],
+  ]);
+  await close();
+});
+
+it('never cuts off a person, whatever the gauge ends with', async () => {
+  const { page, rings, close } = await bench(sends.nothing);
+  // Each key 400 ms after the one before, as its own time says.
+  await slowly(page, '18.003');
+  await page.waitForTimeout(400);
+  expect(await entry(page).inputValue()).toBe('18.003');
+  await page.keyboard.press('Enter');
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003']);
+  await close();
+});
+
+it('leaves a comma and a space that a person types where they are', async () => {
+  const comma = await bench(sends.comma);
+  await slowly(comma.page, '18,0');
+  expect(await entry(comma.page).inputValue()).toBe('18,0');
+  await comma.close();
+  const space = await bench(sends.space);
+  await slowly(space.page, '18.003 mm');
+  expect(await entry(space.page).inputValue()).toBe('18.003 mm');
+  await space.page.keyboard.press('Enter');
+  await expect.poll(() => texts(space.rings), { timeout: 10_000 }).toEqual(['18.003 mm']);
+  await space.close();
+});
+
+it('says that two readings of a gauge without an end came as one, and keeps neither', async () => {
+  const { page, rings, close } = await bench(sends.nothing);
+  await gauge(page, '18.00318.005', 5, 'nothing');
+  await expect.poll(() => notice(page).textContent()).toContain('"18.00318.005" is not a size');
+  expect(await texts(rings)).toEqual([]);
   await close();
 });
 
 it('lets a reading replace a text that was refused', async () => {
   const { page, rings, close } = await bench();
   await gauge(page, '18..2', 5);
-  await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('18..2');
+  expect(await entry(page).inputValue()).toBe('18..2');
   await gauge(page, '18.004', 5);
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.004']);
   await close();
@@ -132,7 +323,7 @@ it('says that a question was not answered when a gauge types over it', async () 
   await page.keyboard.type('18.005');
   await expect
     .poll(() => notice(page).textContent(), { timeout: 10_000 })
-    .toBe('18,004 was not answered, and not kept.');
+    .toBe('18,004 was not answered, and waits to be placed.');
   await page.keyboard.press('Enter');
   await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.005']);
   await close();
@@ -142,7 +333,7 @@ it('lets a person leave the line with Tab', async () => {
   const { page, rings, close } = await bench();
   await page.keyboard.type('18.0', { delay: 200 });
   await page.keyboard.press('Tab');
-  await expect.poll(() => entry(page).inputValue(), { timeout: 10_000 }).toBe('18.0');
+  expect(await entry(page).inputValue()).toBe('18.0');
   expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).not.toBe(
     'reading',
   );

@@ -88,6 +88,12 @@ export async function goToBench(
   await ready(page);
 }
 
+/** Enter on an empty line, as a person presses it: an Enter straight after another belongs to that one. */
+export async function pressNext(page: Page): Promise<void> {
+  await page.waitForTimeout(400);
+  await page.keyboard.press('Enter');
+}
+
 /** The entry takes the focus once the page is alive, or the question about a held reading. */
 export async function ready(page: Page): Promise<void> {
   await page.waitForFunction(
@@ -109,6 +115,9 @@ export const place = (page: Page, station: number, direction: number) =>
 /** What the entry line says back. */
 export const notice = (page: Page) => page.locator('form [role=alert]');
 
+/** How a gauge's message may end. */
+export type GaugeEnd = 'Enter' | 'CR LF' | 'Tab' | 'comma' | 'space' | 'nothing';
+
 /**
  * Types as a gauge does: the text at its own pace, then its terminator. The keys carry the times a gauge
  * would give them, however busy this machine is.
@@ -117,8 +126,9 @@ export async function gauge(
   page: Page,
   text: string,
   delayMs: number,
-  end: 'Enter' | 'Tab' = 'Enter',
+  end: GaugeEnd = 'Enter',
   startMs = Date.now(),
+  { waitMs = delayMs, times = 1 }: { waitMs?: number; times?: number } = {},
 ): Promise<void> {
   const keys = await page.context().newCDPSession(page);
   let timestamp = startMs / 1000;
@@ -127,15 +137,21 @@ export async function gauge(
     await keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyDown', text: typed });
     await keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyUp' });
     timestamp += delayMs / 1000;
-    await new Promise((done) => setTimeout(done, delayMs));
+    await new Promise((done) => setTimeout(done, waitMs));
   };
-  const codes: Record<string, number> = { '.': 190, ',': 188 };
-  for (const character of text) {
-    await press(character, codes[character] ?? character.charCodeAt(0), character);
+  const character = (one: string) => press(one, codes[one] ?? one.charCodeAt(0), one);
+  for (let time = 0; time < times; time += 1) {
+    for (const one of text) await character(one);
+    if (end === 'Enter' || end === 'CR LF') await press('Enter', 13, '\r');
+    if (end === 'CR LF') await press('Enter', 13, '\r');
+    if (end === 'Tab') await press('Tab', 9, '');
+    if (end === 'comma') await character(',');
+    if (end === 'space') await character(' ');
   }
-  await press(end, end === 'Enter' ? 13 : 9, end === 'Enter' ? '\r' : '');
   await keys.detach();
 }
+
+const codes: Record<string, number> = { '.': 190, ',': 188, '-': 189, '+': 187 };
 
 /** A job of rings whose bore nobody has read: three stations, two directions. */
 export type Rings = { jobId: string; featureId: string; pieceIds: string[]; gaugeId: string };

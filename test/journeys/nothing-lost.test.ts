@@ -17,6 +17,7 @@ import {
   openBench,
   openJob,
   phone,
+  pressNext,
   reading,
   ready,
   startRings,
@@ -110,7 +111,7 @@ it(
     for (const mark of ['R1', 'R2', 'R3', 'R4']) {
       await expect.poll(() => page.title()).toContain(`${mark} `);
       await log(page, ...figures);
-      await page.keyboard.press('Enter');
+      await pressNext(page);
     }
     await expect.poll(() => unsent(page)).toBe(24);
     // The answer to the batch never comes: the server dies as soon as it has the request.

@@ -111,6 +111,46 @@ describe('a cold start without a network', () => {
     await context.close();
   });
 
+  it('opens the Cut screen of a piece, and says what to take off it', async () => {
+    const context = await withWorker(phone);
+    const first = await openOnce(context, { mark: 'P7', balloon: '4' });
+    // The scripts of the Cut screen come once nothing else is to be done.
+    await first.getByRole('button', { name: /Next cut/ }).tap();
+    await expect.poll(() => first.title()).toContain('Cut P7');
+    const address = first.url();
+    expect(new URL(address).pathname).toMatch(/\/cut$/);
+    await first.close();
+    await context.setOffline(true);
+    const page = await context.newPage();
+    await page.goto(address);
+    await expect.poll(() => page.title(), { timeout: 10_000 }).toContain('Cut P7');
+    await expect.poll(() => page.locator('main').textContent()).toContain('to 18.000');
+    await context.close();
+  });
+
+  it('hides what is measured unseen from the first moment on', async () => {
+    const context = await withWorker(phone);
+    await context.addInitScript(() => {
+      const seen = () => /18\.08/.test(document.body?.innerText ?? '');
+      new MutationObserver(() => {
+        if (seen()) (window as { wasSeen?: boolean }).wasSeen = true;
+      }).observe(document, { childList: true, subtree: true, characterData: true });
+    });
+    const first = await openOnce(context, { mark: 'P7', balloon: '4' });
+    expect(await first.evaluate(() => (window as { wasSeen?: boolean }).wasSeen)).toBe(true);
+    await first.getByRole('button', { name: 'more of this device' }).tap();
+    await first.getByText('every place of a feature').tap();
+    const address = first.url();
+    await first.close();
+    await context.setOffline(true);
+    const page = await context.newPage();
+    await page.goto(address);
+    await ready(page);
+    await expect.poll(() => reading(page).textContent()).toMatch(/^\d of 6$/);
+    expect(await page.evaluate(() => (window as { wasSeen?: boolean }).wasSeen)).toBeUndefined();
+    await context.close();
+  });
+
   it('opens the board and the fits of that job, and says of other sheets that they need the notebook', async () => {
     const context = await withWorker(desk);
     const first = await openOnce(context, { mark: 'P7', balloon: '4' });

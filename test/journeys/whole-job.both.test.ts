@@ -70,7 +70,7 @@ it('registers a gauge, with what is not known left open', async () => {
   await page.getByLabel('Reads to').fill('0.001');
   await page.getByLabel('Known to').fill('0.0004');
   await page.getByRole('button', { name: 'Keep this gauge' }).click();
-  await page.getByRole('button', { name: 'Mic 1' }).waitFor();
+  await page.getByRole('button', { name: 'Mic 1', exact: true }).waitFor();
   expect(await page.getByText('± 0.0004 mm').count()).toBe(1);
 });
 
@@ -166,7 +166,8 @@ it('keeps a final pair as recorded and says so when its readings change', async 
       body: JSON.stringify({ deviceId: '0195920c-0000-7000-8000-0000000000d1', entries }),
     });
   });
-  await page.getByText('was 0.012 when recorded').waitFor();
+  await page.getByText(/^Recorded with 0\.012 ± 0\.00\d clear; now 0\.01\d/).waitFor();
+  await page.getByText('A reading of R1 was corrected from 17.994 to 17.996.').waitFor();
   await page.getByRole('link', { name: 'Board' }).click();
   await page.getByText('was recorded with 0.012 clear').waitFor();
 });

@@ -1,8 +1,9 @@
+import { plainRunChoices } from '@/lib/rules/run-choices';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
-import { desk, entry, loadExample, phone, post, ready } from './bench-story';
+import { desk, entry, loadExample, phone, post, pressNext, ready } from './bench-story';
 
 // A short batch by zones, from set-up to stop. 10.000 +- 0.020: the middle half is 9.990 to 10.010.
 
@@ -58,7 +59,7 @@ async function startPins(): Promise<string> {
       },
     ],
     fits: [],
-    runs: [{ id: id(), featureId, dial: 'radius', divisionPm: 10_000_000, zones: false }],
+    runs: [{ id: id(), featureId, dial: 'radius', divisionPm: 10_000_000, ...plainRunChoices }],
   });
   expect(answer.status).toBe(201);
   return job;
@@ -74,7 +75,7 @@ async function log(page: Page, figure: string): Promise<void> {
   await expect.poll(() => entry(page).inputValue()).toBe('');
 }
 async function next(page: Page, mark: string): Promise<void> {
-  await page.keyboard.press('Enter');
+  await pressNext(page);
   await expect.poll(() => page.title()).toContain(`${mark} `);
 }
 

@@ -11,7 +11,7 @@ import { join } from 'node:path';
 import { root } from '@/lib/command/root.mjs';
 import { printTable, type Row } from './table';
 
-const parts = ['start', 'store', 'maths', 'runs'];
+const parts = ['start', 'bench', 'fits', 'runs', 'store', 'maths'];
 
 const folder = mkdtempSync(join(tmpdir(), 'measure-'));
 try {

@@ -108,17 +108,21 @@ describe('deviceId', () => {
     await tab.keep(reading('20.001', { id }));
     await tab.keep(reading('20.002'));
     await tab.keep(reading('20.001', { id }));
+    world.clock.advance(0);
     expect(world.keepsakes.map(({ words }) => words.get('fw-device-seq'))).toEqual(['2', '2']);
   });
 
   it('shares its running numbers with a sister address that sees the same cookie', async () => {
     const world = createWorld();
     const plain = world.tab();
-    await plain.keep(reading('20.001'));
+    const first = await plain.keep(reading('20.001'));
+    world.clock.advance(0);
     world.loseDatabase();
     const secure = world.tab();
     const there = await secure.keep(reading('20.002'));
+    world.clock.advance(0);
     const here = await plain.keep(reading('20.003'));
+    expect(there.deviceSeq).toBeGreaterThan(first.deviceSeq);
     expect(here.deviceSeq).toBe(there.deviceSeq + 1);
   });
 });

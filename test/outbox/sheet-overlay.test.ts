@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Entry } from '@/lib/outbox/entry';
+import type { Draft, Entry } from '@/lib/outbox/entry';
 import { overlayEntries } from '@/lib/outbox/sheet-overlay';
 import { applyChange } from '@/lib/outbox/sheet-reducer';
+import { cut as cutShapes } from '@/lib/schema/fit';
 import { Correction, Reading } from '@/lib/schema/reading';
+import type { JobSheet } from '@/lib/schema/sheet';
 import { changeOf, correctionRow, frozen, readingRow, sheetOf } from './sheet';
-import { createWorld, keepMany, quiet, voiding } from './world';
+import { createWorld, keepMany, pass, quiet, voiding } from './world';
 
 /** Three readings and a correction as kept without a network. */
 async function unsent(): Promise<Entry[]> {
@@ -105,4 +107,72 @@ describe('overlayEntries', () => {
     expect(overlayEntries(sheet, [{ ...entry!, id: 'x', jobId: 'other' }]).sheet).toBe(sheet);
     expect(overlayEntries(sheet, []).pending).toBe(overlayEntries(sheet, [entry!]).pending);
   });
+
+  it('puts cuts after the others of their piece and feature, whole, until the sheet has them', async () => {
+    const world = createWorld();
+    world.book.broken = 'no network';
+    const tab = world.tab();
+    const first = await tab.keep(cutting());
+    const second = await tab.keep(cutting());
+    await quiet();
+    tab.kill();
+    const { pieceId, featureId } = first.row as { pieceId: string; featureId: string };
+    const known = { id: 'k', pieceId, featureId, ordinal: 3, version: 1 } as JobSheet['cuts'][0];
+    const other = { id: 'o', pieceId: 'x', featureId, ordinal: 7 } as JobSheet['cuts'][0];
+    const sheet = frozen(sheetOf({ cuts: [known, other] }));
+    const laid = overlayEntries(sheet, frozen([second, first]));
+    expect(laid.sheet.cuts.map(({ id, ordinal }) => [id, ordinal])).toEqual([
+      ['k', 3],
+      ['o', 7],
+      [first.id, 4],
+      [second.id, 5],
+    ]);
+    expect(cutShapes.Row.parse(laid.sheet.cuts[2])).toEqual(laid.sheet.cuts[2]);
+    expect(laid.pending).toEqual(new Set([first.id, second.id]));
+    expect(laid.sheet.readings).toBe(sheet.readings);
+    const there = sheetOf({
+      cuts: [
+        { ...known, id: first.id },
+        { ...known, id: second.id },
+      ],
+    });
+    expect(overlayEntries(there, [first, second]).sheet).toBe(there);
+  });
+
+  it('sends a cut to where cuts are kept, in the order of the running numbers', async () => {
+    const world = createWorld();
+    world.book.broken = 'no network';
+    const tab = world.tab();
+    const [before] = await keepMany(tab, 1);
+    const cut = await tab.keep(cutting());
+    const [after] = await keepMany(tab, 1);
+    world.book.broken = null;
+    world.book.requests.length = 0;
+    tab.sendNow();
+    await pass(world, 5000);
+    expect(world.book.requests.map(({ path, entries }) => [path, entries[0]!.id])).toEqual([
+      ['/api/v1/readings', before!.id],
+      ['/api/v1/cut-log', cut.id],
+      ['/api/v1/readings', after!.id],
+    ]);
+    expect((await tab.copies()).map(({ state }) => state)).toEqual(Array(3).fill('in the book'));
+    tab.kill();
+  });
 });
+
+function cutting(): Draft & { kind: 'cut' } {
+  return {
+    kind: 'cut',
+    jobId: sheetOf().job.id,
+    row: {
+      personId: null,
+      pieceId: '0195920c-0000-7000-8002-000000000001',
+      featureId: '0195920c-0000-7000-8003-000000000001',
+      lastReadingId: null,
+      spring: false,
+      askedPm: 40_000_000,
+      beforePm: 18_086_000_000,
+      tool: '',
+    },
+  };
+}

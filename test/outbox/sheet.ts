@@ -20,6 +20,8 @@ export function sheetOf(more: Partial<JobSheet> = {}): JobSheet {
     pictures: [],
     gauges: [],
     people: [],
+    materials: [],
+    fitRules: [],
     readings: [],
     corrections: [],
     ...more,

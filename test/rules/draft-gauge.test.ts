@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { draftGauge, gaugeDraftOf } from '@/lib/rules/draft-gauge';
+import { untaughtGauge } from '@/lib/rules/untaught-gauge';
 import { gauge as shapes, type Gauge } from '@/lib/schema/gauge';
 
 const um = 1_000_000;
@@ -18,6 +19,7 @@ const inchMic: Gauge = {
   rangeHighPm: 25_400_000_000,
   checkedOn: '2026-01-20',
   note: '',
+  ...untaughtGauge,
 };
 
 describe('draftGauge', () => {

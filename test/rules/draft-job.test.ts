@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { draftJob, likelyPrefix, type DraftJob } from '@/lib/rules/draft-job';
 import { readDrawn } from '@/lib/rules/drawn-feature';
+import { nothingSaid, type FitSaid } from '@/lib/rules/ways/read-wanted';
 import { JobStart } from '@/lib/schema/new-job';
 
 const um = 1_000_000;
@@ -44,7 +45,7 @@ const draft: DraftJob = {
       features: [feature('Ø18')],
     },
   ],
-  fit: { min: '0.008', max: '0.012', aim: '', governs: 'extreme' },
+  fit: { ...nothingSaid(), limits: { min: '0.008', max: '0.012', aim: '' } },
 };
 
 describe('draftJob', () => {
@@ -102,11 +103,27 @@ describe('draftJob', () => {
     ],
     [
       'the most below the least',
-      { ...draft, fit: { ...draft.fit!, max: '0.004' } },
+      { ...draft, fit: { ...draft.fit!, limits: { min: '0.008', max: '0.004', aim: '' } } },
       { at: 'fit', wrong: { field: 'max', problem: 'order' } },
     ],
   ])('names what has to be put right: %s', (_, broken, fault) => {
     expect(draftJob(broken, '.', newId)).toMatchObject({ kind: 'fault', fault });
+  });
+
+  it('works classes and rules out at the nominal of the bore', () => {
+    const of = (over: Partial<FitSaid>) => {
+      const made = draftJob({ ...draft, fit: { ...nothingSaid(), ...over } }, '.', newId);
+      return made.kind === 'job' ? made.start.fits[0] : made;
+    };
+    // 18: H7 +18/0, g6 -6/-17 (ISO 286-2).
+    expect(of({ way: 'classes', classes: 'H7 g6' })).toMatchObject({
+      way: 'classes', classes: 'H7/g6', minPm: 6 * um, maxPm: 35 * um, atPm: 18_000 * um,
+    }); // prettier-ignore
+    const rule = { fixed: '', min: '0.5', aim: '1', max: '1.5' };
+    expect(of({ way: 'rule', rule, ruleName: 'Ours' })).toMatchObject({
+      way: 'rule', ruleName: 'Ours', minPm: 9 * um, aimPm: 18 * um, maxPm: 27 * um,
+    }); // prettier-ignore
+    expect(of({ way: 'classes', classes: 'H7' })).toMatchObject({ fault: { at: 'fit' } });
   });
 
   it('makes no fit where no two features go together', () => {

@@ -308,10 +308,20 @@ describe('entryKey', () => {
     expect(entryKey(press('n'), empty)).toEqual({ kind: 'move', along: 'plan', by: 1 });
     expect(entryKey(press('P', { shift: true }), empty)).toEqual({ kind: 'cell', by: -1 });
     expect(entryKey(press('s'), empty)).toEqual({ kind: 'spring pass' });
+    expect(entryKey(press('l'), empty)).toEqual({ kind: 'last digits' });
+    expect(entryKey(press('D', { shift: true }), empty)).toEqual({ kind: 'this device' });
     expect(entryKey(press('?', { shift: true }), empty)).toEqual({ kind: 'list keys' });
     for (const key of ['v', 'n', 'p', 's', 'm', 'i', 't', '"', ' ', '/']) {
       expect(entryKey(press(key), typing)).toEqual({ kind: 'type', character: key });
     }
+  });
+
+  it('takes the star, which no length has, in the middle of one', () => {
+    expect(entryKey(press('*', { shift: true }), typing)).toEqual({ kind: 'last digits' });
+    expect(entryKey(press('*'), empty)).toEqual({ kind: 'last digits' });
+    expect(entryKey(press('*', { repeat: true }), typing)).toBeNull();
+    const off = { ...typing, shortcuts: false };
+    expect(entryKey(press('*'), off)).toEqual({ kind: 'type', character: '*' });
   });
 
   it('takes no letter at all where the shortcuts are switched off', () => {
@@ -319,8 +329,25 @@ describe('entryKey', () => {
     expect(entryKey(press('8'), { ...empty, shortcuts: false })).toMatchObject({ kind: 'type' });
   });
 
+  it('takes the Ctrl+A some gauges send first for what follows, never for the page', () => {
+    expect(entryKey(press('a', { ctrl: true }), empty)).toEqual({ kind: 'overwrite' });
+    expect(entryKey(press('A', { ctrl: true }), empty)).toEqual({ kind: 'overwrite' });
+    expect(entryKey(press('a', { meta: true }), empty)).toBeNull();
+    expect(entryKey(press('a', { ctrl: true, alt: true }), empty)).not.toEqual({
+      kind: 'overwrite',
+    });
+  });
+
+  it('lets what a gauge writes in front go to the entry, though its letter is a shortcut', () => {
+    expect(entryKey(press('N'), { ...empty, prefix: 'N+' })).toEqual({
+      kind: 'type',
+      character: 'N',
+    });
+    expect(entryKey(press('n'), { ...empty, prefix: 'N+' })).toMatchObject({ kind: 'move' });
+  });
+
   it('leaves combinations alone, but for AltGr, which types', () => {
-    expect(entryKey(press('a', { ctrl: true }), empty)).toBeNull();
+    expect(entryKey(press('c', { ctrl: true }), empty)).toBeNull();
     expect(entryKey(press('1', { alt: true }), empty)).toBeNull();
     expect(entryKey(press('v', { meta: true }), empty)).toBeNull();
     expect(entryKey(press('\u00bd', { ctrl: true, alt: true }), empty)).toMatchObject({

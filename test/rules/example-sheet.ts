@@ -1,3 +1,4 @@
+import { untaughtGauge } from '@/lib/rules/untaught-gauge';
 import type { JobSheet } from '@/lib/schema/sheet';
 import {
   exampleDeparture,
@@ -46,8 +47,10 @@ export function exampleSheet(): JobSheet {
     runEvents: exampleEvents.map((row) => ({ ...kept, ...row })),
     departures: [{ ...kept, ...exampleDeparture }],
     pictures: [],
-    gauges: exampleGauges.map((row) => ({ ...kept, ...row })),
+    gauges: exampleGauges.map((row) => ({ ...kept, ...untaughtGauge, ...row })),
     people: [{ ...kept, ...examplePerson }],
+    materials: [],
+    fitRules: [],
     readings: readings.map((row) => ({
       ...row,
       seq: row.deviceSeq,

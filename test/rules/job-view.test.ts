@@ -5,6 +5,7 @@ import { NewReading } from '@/lib/schema/reading';
 import { JobStart } from '@/lib/schema/new-job';
 import { exampleJob } from '@/seed/hot-air-fan';
 import { correctionOf, um } from './make';
+import { aCut } from './cuts/a-cut';
 import { exampleSheet } from './example-sheet';
 
 // The facts below were written down from the invented readings before the code was run: the clearances are
@@ -181,5 +182,24 @@ describe('jobView after a correction', () => {
     const measured = jobView({ ...sheet, cuts: [cut], readings: [...sheet.readings, again] });
     expect(measured.cell(p7.id, featureOf('4').id).size?.valuePm).toBe(18_000 * um);
     expect(measured.fits[0]!.pairs.map((p) => markOf(p.externalPieceId))).toContain('P7');
+  });
+
+  it('learns how well a gauge repeats from the readings between two cuts, never across one', () => {
+    const sheet = exampleSheet();
+    const p7 = pieceOf('P7');
+    const last = sheet.readings.filter((r) => r.pieceId === p7.id).at(-1)!;
+    const before = jobView(sheet).cells.history.get(last.gaugeId)!;
+    const cuts = [1, 2, 3].map((n) => ({
+      ...aCut(n, { jobId: sheet.job.id, pieceId: p7.id, featureId: featureOf('4').id }),
+      lastReadingId: n === 1 ? last.id : `after ${n - 1}`,
+    }));
+    const readings = [1, 2].map((n) => ({
+      ...last,
+      id: `after ${n}`,
+      seq: last.seq + n,
+      valuePm: (18_086 - 20 * n) * um,
+    }));
+    const after = jobView({ ...sheet, cuts, readings: [...sheet.readings, ...readings] });
+    expect(after.cells.history.get(last.gaugeId)).toEqual(before);
   });
 });

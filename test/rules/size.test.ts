@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gaugeHistory } from '@/lib/rules/gauge-history';
+import { gaugeSpreads } from '@/lib/rules/gauge-spreads';
 import { sizeOf, type GaugeFacts } from '@/lib/rules/size';
 import { mm, um } from './make';
 
@@ -39,7 +40,7 @@ describe('sizeOf', () => {
   });
 
   it('knows one reading better once the gauge has a history', () => {
-    const history = gaugeHistory([read('bare', 0, 1, 2), read('bare', 10, 12)]);
+    const history = gaugeHistory([read('bare', 0, 1, 2), read('bare', 10, 12)].map(gaugeSpreads));
     // By hand: sums of squares 2 and 2, degrees 2 and 1: s_p^2 = 4/3 µm^2 with 3 degrees.
     expect(history.get('bare')!.sdPm / um).toBeCloseTo(Math.sqrt(4 / 3), 9);
     expect(history.get('bare')!.degrees).toBe(3);
@@ -73,7 +74,9 @@ describe('sizeOf', () => {
 
 describe('gaugeHistory', () => {
   it('passes over sets of one reading and keeps gauges apart', () => {
-    const history = gaugeHistory([read('mic', 1), [...read('mic', 0, 2), ...read('bare', 7)]]);
+    const history = gaugeHistory(
+      [read('mic', 1), [...read('mic', 0, 2), ...read('bare', 7)]].map(gaugeSpreads),
+    );
     expect(history.get('mic')!.degrees).toBe(1);
     expect(history.get('mic')!.sdPm / um).toBeCloseTo(Math.SQRT2, 12);
     expect(history.has('bare')).toBe(false);

@@ -96,6 +96,66 @@ describe('slipOf, beside other readings', () => {
     expect(slip('18.999', piston)).toMatchObject({ kind: 'sleeve line', insteadPm: 17_999 * um });
   });
 
+  it('names a missed turn of a needle, by the step of the dial', () => {
+    const clock = (unit: 'mm' | 'in', resolutionPm: number, ...others: number[]): SlipFacts => ({
+      ...piston,
+      kind: 'step',
+      limits: { lowerPm: null, upperPm: null },
+      othersPm: others,
+      repeatPm: null,
+      gauge: {
+        ...piston.gauge,
+        kind: 'dial gauge',
+        unit,
+        resolutionPm,
+        uncertaintyPm: null,
+        rangeHighPm: null,
+      },
+      setting: { decimal: '.', unit, nominalPm: 3 * mm },
+    });
+    const coarse = clock('mm', 10 * um, 2_350 * um, 2_360 * um);
+    expect(slip('3.36', coarse)).toMatchObject({ kind: 'needle turn', stepPm: mm });
+    const fine = clock('mm', um, 2_351 * um, 2_352 * um);
+    expect(slip('2.152', fine)).toMatchObject({ kind: 'needle turn', stepPm: 200 * um });
+    expect(slip('2.452', fine)).toMatchObject({ kind: 'needle turn', stepPm: 100 * um });
+    const inches = clock('in', inch / 1000, 0.105 * inch);
+    expect(slip('.205', inches)).toMatchObject({ kind: 'needle turn', stepPm: inch / 10 });
+    const halves = clock('in', inch / 2000, 0.105 * inch);
+    expect(slip('.1550', halves)).toMatchObject({ kind: 'needle turn', stepPm: inch / 20 });
+    const tenths = clock('in', inch / 10_000, 0.105 * inch);
+    expect(slip('.1150', tenths)).toMatchObject({ kind: 'needle turn', stepPm: inch / 100 });
+    expect(slip('18.498', piston)?.kind).toBe('thimble turn');
+    const caliper = { ...coarse, gauge: { ...coarse.gauge, kind: 'caliper' as const } };
+    expect(slip('3.36', caliper)?.kind).toBe('sleeve line');
+  });
+
+  it('names a frame of another size: 25 mm or an inch, up to three', () => {
+    const bar: SlipFacts = {
+      ...piston,
+      nominalPm: 43 * mm,
+      limits: { lowerPm: 42_980 * um, upperPm: 43 * mm },
+      othersPm: [42_990 * um],
+      gauge: { ...piston.gauge, rangeLowPm: null, rangeHighPm: null },
+    };
+    expect(slip('17.991', bar)).toMatchObject({
+      kind: 'wrong frame',
+      insteadPm: 42_991 * um,
+      stepPm: 25 * mm,
+    });
+    expect(slip('92.991', bar)).toMatchObject({ kind: 'wrong frame', stepPm: 50 * mm });
+    expect(slip('17.991', { ...bar, othersPm: [] })?.kind).toBe('wrong frame'); // by its limits
+    const inches: SlipFacts = {
+      ...bar,
+      othersPm: [1.6925 * inch],
+      limits: { lowerPm: null, upperPm: null },
+      gauge: { ...bar.gauge, unit: 'in', resolutionPm: 2_540_000 },
+      setting: { decimal: '.', unit: 'in', nominalPm: 1.6925 * inch },
+    };
+    expect(slip('0.6925', inches)).toMatchObject({ kind: 'wrong frame', stepPm: inch });
+    const rule = { ...bar, gauge: { ...bar.gauge, kind: 'caliper' as const } };
+    expect(slip('17.991', rule)?.kind).toBe('far off');
+  });
+
   it('names the other unit, both ways', () => {
     expect(slip('0.7086', { ...piston, repeatPm: null })).toMatchObject({ kind: 'other unit' });
     expect(slip('457.175', piston)).toMatchObject({
@@ -163,6 +223,27 @@ describe('slipOf, beside other readings', () => {
     expect(slip('18.042', piston)).toBeNull(); // 43 steps
     const wide = { ...piston, limits: { lowerPm: 17_800 * um, upperPm: 18_000 * um } };
     expect(slip('18.163', wide)).toBeNull(); // 164 steps, inside a band of 200
+  });
+
+  it('calls far off what the history of the gauge does not allow, once there is one', () => {
+    const known = { ...piston, repeatDegrees: 4 };
+    expect(slip('18.013', known)?.kind).toBe('far off'); // 14 steps above 17.999, more than 10 s
+    expect(slip('18.009', known)).toBeNull(); // 10 steps
+    expect(slip('18.013', { ...known, repeatDegrees: 3 })).toBeNull();
+    expect(slip('18.013', { ...known, repeatPm: 2 * um })).toBeNull(); // 10 s is 0.020
+    expect(slip('18.024', { ...known, repeatPm: 2 * um })?.kind).toBe('far off');
+    const wide = { ...known, limits: { lowerPm: 17_800 * um, upperPm: 18_000 * um } };
+    expect(slip('18.163', wide)?.kind).toBe('far off'); // inside a band of 200, and 270 s away
+    expect(slip('18.013', { ...known, othersPm: [] })).toBeNull();
+  });
+
+  it('lets a coarse text be coarse, and doubts it beyond its own rounding', () => {
+    expect(slip('18', piston)).toBeNull();
+    expect(slip('17', piston)).toBeNull(); // 0.998 below 17.998, typed to 1
+    expect(slip('16', piston)?.kind).toBe('one figure'); // 18, one figure away
+    expect(slip('45', { ...piston, gauge: { ...piston.gauge, rangeHighPm: null } })?.kind).toBe(
+      'far off',
+    );
   });
 
   it('is calmer where the gauge repeats worse', () => {

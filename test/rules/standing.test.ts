@@ -28,6 +28,22 @@ describe('standing', () => {
     expect(standing([readingOf(1)], [struck, back])[0]?.state).toBe('counted');
   });
 
+  it('puts one back that was never settled as it was: held, whatever it was struck for', () => {
+    const held = readingOf(1, { heldAs: 'thimble turn' });
+    const say = (kind: 'void' | 'restore' | 'count', seq: number) =>
+      correctionOf(1, { kind, seq, id: `c${seq}` });
+    const stateOf = (...kinds: ('void' | 'restore' | 'count')[]) =>
+      standing(
+        [held],
+        kinds.map((kind, index) => say(kind, 10 + index)),
+      )[0]!.state;
+    expect(stateOf('void', 'restore')).toBe('held');
+    expect(stateOf('void', 'void', 'restore')).toBe('held');
+    expect(stateOf('restore')).toBe('held');
+    expect(stateOf('count', 'void', 'restore')).toBe('counted');
+    expect(stateOf('void', 'count')).toBe('counted');
+  });
+
   it('hears corrections in the order of the book, not in the order given or of their clocks', () => {
     const struck = correctionOf(1, { kind: 'void', seq: 10, deviceTime: '2099-01-01T00:00:00Z' });
     const back = correctionOf(1, { kind: 'restore', seq: 11, deviceTime: '2001-01-01T00:00:00Z' });

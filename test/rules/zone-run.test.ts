@@ -55,6 +55,7 @@ function eventOf(i: number, afterOrdinal: number, kind: RunEvent['kind']): RunEv
     kind,
     note: '',
     offsetPm: null,
+    offsetDial: null,
     at: '2026-03-14T10:00:00Z',
   };
 }

@@ -7,7 +7,13 @@ import { createShelf } from '@/lib/shelf/shelf';
 let nowMs = 0;
 const chosen = { unit: 'mm', decimal: '.', hand: 'right', personId: null, theme: null } as const;
 const sheetOf = (seq: number, name = 'Rings', number = 1) =>
-  ({ seq, job: { name, number }, readings: [] }) as unknown as JobSheet;
+  ({
+    seq,
+    job: { name, number },
+    readings: [],
+    materials: [],
+    fitRules: [],
+  }) as unknown as JobSheet;
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
@@ -36,6 +42,13 @@ it('takes an older sheet over a newer one: the notebook may have been put back f
   await here.put({ jobId: 'a', sheet: sheetOf(9), chosen });
   await here.put({ jobId: 'a', sheet: sheetOf(4), chosen });
   expect((await here.get('a'))!.sheet.seq).toBe(4);
+});
+
+it('opens a copy that an earlier program put aside, with the lists it did not have', async () => {
+  const old = { seq: 3, job: { name: 'Rings', number: 1 }, readings: [] } as unknown as JobSheet;
+  const here = shelf();
+  await here.put({ jobId: 'a', sheet: old, chosen });
+  expect((await here.get('a'))!.sheet).toEqual(sheetOf(3));
 });
 
 it('has nothing of a job that was never opened here', async () => {

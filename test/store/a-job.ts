@@ -1,3 +1,4 @@
+import { plainRunChoices } from '@/lib/rules/run-choices';
 import type { JobStart } from '@/lib/schema/new-job';
 import type { NewCorrection, NewReading } from '@/lib/schema/reading';
 import { findThings } from '@/lib/store/find-things';
@@ -22,7 +23,9 @@ export function jobStart(quantity = 3): JobStart {
       { ...newFeature(), id: outside, partId: plunger, position: 1, kind: 'outside', balloon: '2' },
     ],
     fits: [newFit(bore, outside)],
-    runs: [{ id: uuidv7(), featureId: bore, dial: 'radius', divisionPm: 20_000_000, zones: false }],
+    runs: [
+      { id: uuidv7(), featureId: bore, dial: 'radius', divisionPm: 20_000_000, ...plainRunChoices },
+    ],
   };
 }
 

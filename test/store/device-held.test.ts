@@ -1,6 +1,7 @@
 import { afterAll, expect, it } from 'vitest';
 import { closeStore } from '@/lib/store/client';
 import { deviceHeld } from '@/lib/store/device-held';
+import { keepCuts } from '@/lib/store/keep-cuts';
 import { keepCorrections, keepReadings } from '@/lib/store/readings';
 import { uuidv7 } from '@/lib/store/uuid';
 import { aJob, correctionOf } from './a-job';
@@ -26,6 +27,26 @@ it('names the highest number of a device and the numbers below it that the book 
   expect((await deviceHeld(deviceId)).gaps).toEqual([
     { from: 6, to: 6 },
     { from: 4, to: 4 },
+    { from: 1, to: 1 },
+  ]);
+  // So does a cut.
+  const { pieceId, featureId } = entries[0]!;
+  const cut = {
+    id: uuidv7(),
+    deviceTime: '2026-11-25T09:30:00.000+01:00',
+    deviceSeq: 4,
+    personId: null,
+    pieceId,
+    featureId,
+    lastReadingId: null,
+    spring: true,
+    askedPm: 0,
+    beforePm: 18_000_000_000,
+    tool: '',
+  };
+  expect(await keepCuts({ deviceId, entries: [cut] })).toMatchObject([{ state: 'kept' }]);
+  expect((await deviceHeld(deviceId)).gaps).toEqual([
+    { from: 6, to: 6 },
     { from: 1, to: 1 },
   ]);
 });

@@ -81,7 +81,8 @@ describe('jobSheet', () => {
     const [one, other] = [await aJob(), await aJob()];
     await keepReadings({ deviceId: who.deviceId, entries: [one.reading(), other.reading()] });
     const sheet = (await jobSheet(one.jobId))!;
-    const { seq, job, gauges, people, ...lists } = sheet;
+    const { seq, job, gauges, people, materials, fitRules, ...lists } = sheet;
+    expect([materials, fitRules]).toEqual([[], []]);
     expect([seq > 0, job.id, gauges.length > 1, people]).toEqual([true, one.jobId, true, []]);
     for (const rows of Object.values(lists)) {
       expect(rows.filter(({ jobId }) => jobId !== one.jobId)).toEqual([]);

@@ -13,7 +13,7 @@ import { jobsRegister } from '@/lib/store/jobs-register';
 import { makeThing } from '@/lib/store/make-thing';
 import { keepCorrections, keepReadings } from '@/lib/store/readings';
 import { uuidv7 } from '@/lib/store/uuid';
-import { aJob, correctionOf, who } from './a-job';
+import { aJob, correctionOf, newGauge, who } from './a-job';
 import { aPng } from './a-picture';
 
 const folder = mkdtempSync(join(tmpdir(), 'fitwright-both-'));
@@ -41,6 +41,7 @@ async function history(): Promise<string> {
   const { jobId } = job;
   const ruth = { id: uuidv7(), name: 'Ruth Ångström' };
   const picture = { id: uuidv7(), jobId, name: 'Sheet', base64: aPng(3, 2).toString('base64') };
+  await makeThing('gauge', taughtGauge(), who);
   await makeThing('person', ruth, who);
   await makeThing('picture', picture, who);
   for (const share of [0.1, 2 / 3, 1e-9, 0.30000000000000004, 1]) {
@@ -59,6 +60,25 @@ async function history(): Promise<string> {
   }; // prettier-ignore
   await makeThing('cut', cut, who);
   await makeThing('cut', { ...cut, id: uuidv7(), ordinal: 2, spring: true, askedPm: 0 }, who);
+  const fit = { version: 1, purpose: 'most likely' as const, leftOutPieceIds: [job.liners[1]!.id] };
+  await changeThing('fit', job.fit.id, fit, who);
+  const side = {
+    sizePm: 18_003_000_000, gaugeId: job.gaugeId, readings: [{ at: 'top A', id: uuidv7(), valuePm: 1 }],
+    expandedPm: 400_000, gaugeStruck: false, resolutionPm: 1_000_000, gaugeUncertaintyPm: null,
+  }; // prettier-ignore
+  const look = {
+    at: '2026-11-25T09:30:00.000+01:00', act: 'made final' as const, maxPm: 3, minPm: -2,
+    governs: 'mean' as const, external: side, internal: null, personId: ruth.id, clearancePm: -1,
+    uncertaintyPm: 9_007_199_254_740_991,
+  }; // prettier-ignore
+  const pair = {
+    id: uuidv7(), jobId, fitId: job.fit.id, internalPieceId: job.liners[0]!.id,
+    externalPieceId: job.plungers[0]!.id, state: 'final' as const, mark: '1', clearancePm: -1,
+    uncertaintyPm: 2, decidedAt: look.at, personId: ruth.id, looks: [look],
+  }; // prettier-ignore
+  await makeThing('pair', pair, who);
+  const undone = { version: 1, state: 'undone' as const, reason: 'worn', looks: [look, look] };
+  await changeThing('pair', pair.id, undone, who);
   await changeThing('piece', job.liners[2]!.id, { version: 1, struck: true, note: 'dropped' }, who);
   const odd = job.reading({
     text: '\t0,709"',
@@ -79,6 +99,7 @@ async function history(): Promise<string> {
   ];
   const all = {
     batches,
+    pairs: await findThings('pair', { jobId }),
     sheet: await jobSheet(jobId),
     register: await jobsRegister(),
     usage: await gaugeUsage(),
@@ -86,6 +107,20 @@ async function history(): Promise<string> {
   };
   return plain({ ...all, sheet: { ...all.sheet, seq: 'last' } });
 }
+
+/** One with all that is known of how it sends. */
+const taughtGauge = () => ({
+  ...newGauge(),
+  sendsEnd: 'nothing' as const,
+  sendsMark: ',' as const,
+  sendsUnit: 'button' as const,
+  sendsPlaces: 2,
+  sendsPlus: true,
+  sendsPrefix: 'A ',
+  sendsPauseMs: 200,
+  serialBaud: 4800,
+  serialFrame: '7E2' as const,
+});
 
 /** Ids by the order in which they appear, and no moments: the two histories were lived one after the other. */
 function plain(value: unknown): string {

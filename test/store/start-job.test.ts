@@ -71,6 +71,8 @@ describe('startJob', () => {
       [{ fits: [newFit(bore!.id, uuidv7())] }, 'no-such-feature fits.0.externalFeatureId'],
       [{ fits: [{ ...start.fits[0]!, aimPm: 0 }] }, 'aim-outside fits.0.aimPm'],
       [{ runs: [{ ...start.runs[0]!, featureId: uuidv7() }] }, 'no-such-feature runs.0.featureId'],
+      [{ runs: [{ ...start.runs[0]!, alikeIds: [uuidv7()] }] }, 'no-such-feature runs.0.alikeIds'],
+      [{ runs: [{ ...start.runs[0]!, alikeIds: [bore!.id] }] }, 'no-such-feature runs.0.alikeIds'],
     ];
     for (const [change, wanted] of cases) {
       const refused = await startJob({ ...start, ...change }, who);

@@ -1,3 +1,4 @@
+import { plainRunChoices } from '@/lib/rules/run-choices';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { things } from '@/lib/schema/things';
 import { changeThing } from '@/lib/store/change-thing';
@@ -41,11 +42,11 @@ function samples() {
       featureId: job.bore.id,
       dial: 'diameter',
       divisionPm: 25_400_000,
-      zones: false,
+      ...plainRunChoices,
     },
     runEvent: {
       id: uuidv7(), jobId, runId: job.run.id, afterOrdinal: 2, kind: 'insert changed',
-      note: 'worn', offsetPm: -5_000_000, at,
+      note: 'worn', offsetPm: -5_000_000, offsetDial: 'radius', at,
     }, // prettier-ignore
     departure: {
       id: uuidv7(), jobId, number: 4, partId: job.plunger.id, made: '12 mm bar', drawn: '1/2 in',
@@ -59,6 +60,14 @@ function samples() {
       hand: 'left',
       personId: null,
     },
+    material: {
+      id: uuidv7(), name: 'Colsibro', expansionNanoPerC: 16_700, lowNanoPerC: 16_500,
+      highNanoPerC: 17_000, source: 'the mill',
+    }, // prettier-ignore
+    fitRule: {
+      id: uuidv7(), name: 'Ours', fixedPm: -12_700_000, minNmPerMm: -250, aimNmPerMm: 0,
+      maxNmPerMm: 250, note: 'pins',
+    }, // prettier-ignore
   } satisfies { [Kind in Exclude<keyof typeof things, 'picture'>]: New<Kind> };
 }
 
@@ -138,6 +147,7 @@ describe('makeThing', () => {
       ['feature', { pictureId: nowhere }, 'no-such-picture pictureId'],
       ['feature', { lowerPm: 18_000_001 }, 'limits-crossed lowerPm'],
       ['gauge', { rangeLowPm: 2, rangeHighPm: 1 }, 'limits-crossed rangeLowPm'],
+      ['gauge', { sendsEnd: 'comma', sendsMark: ',' }, 'comma-twice sendsMark'],
       ['fit', { internalFeatureId: other.bore.id }, 'no-such-feature internalFeatureId'],
       ['fit', { externalFeatureId: nowhere }, 'no-such-feature externalFeatureId'],
       ['fit', { internalFeatureId: job.outside.id }, 'not-internal internalFeatureId'],
@@ -153,6 +163,8 @@ describe('makeThing', () => {
       ['cut', { featureId: nowhere }, 'no-such-feature featureId'],
       ['cut', { ordinal: 1 }, 'ordinal-taken ordinal'],
       ['run', { featureId: other.bore.id }, 'no-such-feature featureId'],
+      ['run', { alikeIds: [other.bore.id] }, 'no-such-feature alikeIds'],
+      ['run', { alikeIds: [job.bore.id] }, 'no-such-feature alikeIds'],
       ['runEvent', { runId: other.run.id }, 'no-such-run runId'],
       ['departure', { number: 5, partId: other.liner.id }, 'no-such-part partId'],
       ['departure', { number: 4 }, 'number-taken number'],
@@ -329,5 +341,38 @@ describe('changeThing', () => {
     expect((await makeThing('pair', fresh(), who)).state).toBe('made');
     const back = await changeThing('pair', first.id, { version: 2, struck: false }, who);
     expect(back).toMatchObject({ state: 'refused', code: 'piece-taken' });
+  });
+});
+
+describe('what is kept of how a fit was said', () => {
+  it('takes a fit that says nothing of rule and temperatures, as an earlier program would', async () => {
+    const plain = { ...newFit(job.bore.id, job.outside.id), jobId: job.jobId };
+    const made = await makeThing('fit', plain, who);
+    expect(made).toMatchObject({ state: 'made', row: { atPm: null, ruleName: null } });
+    expect(await makeThing('fit', plain, who)).toMatchObject({ state: 'known' });
+  });
+
+  it('keeps a rule with the fit, and refuses a range of temperatures upside down', async () => {
+    const said = {
+      way: 'rule' as const, atPm: 18_000_000_000, ruleName: 'Running', ruleFixedPm: 25_400_000,
+      ruleMinNmPerMm: 1100, ruleAimNmPerMm: 1500, ruleMaxNmPerMm: 1900,
+      soakedLowMilliC: -10_000, soakedHighMilliC: 80_000,
+    }; // prettier-ignore
+    const fresh = { ...newFit(job.bore.id, job.outside.id), jobId: job.jobId, ...said };
+    expect(await makeThing('fit', fresh, who)).toMatchObject({ state: 'made', row: said });
+    const down = await changeThing('fit', fresh.id, { version: 1, soakedLowMilliC: 90_000 }, who);
+    expect(down).toMatchObject({ state: 'refused', code: 'limits-crossed', at: 'soakedLowMilliC' });
+    const plain = { version: 1, way: 'limits' as const, ruleName: null };
+    expect(await changeThing('fit', fresh.id, plain, who)).toMatchObject({ row: { version: 2 } });
+  });
+
+  it.each([
+    ['a material whose least is above it', 'material', { lowNanoPerC: 17_000 }, 'lowNanoPerC'],
+    ['a material whose most is below it', 'material', { highNanoPerC: 16_600 }, 'highNanoPerC'],
+    ['a rule without a band', 'fitRule', { minNmPerMm: 250 }, 'minNmPerMm'],
+    ['a rule whose aim is outside', 'fitRule', { aimNmPerMm: 300 }, 'aimNmPerMm'],
+  ] as const)('refuses %s', async (_, kind, over, at) => {
+    const fresh = { ...samples()[kind], ...over };
+    expect(await makeThing(kind, fresh as never, who)).toMatchObject({ state: 'refused', at });
   });
 });

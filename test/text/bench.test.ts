@@ -6,7 +6,7 @@ import { featureLine, keptWords, takenWords, type KeptFacts } from '@/lib/text/b
 import { benchKeys } from '@/lib/text/bench-keys';
 import { placeWords } from '@/lib/text/bench-place';
 import { shapeWords } from '@/lib/text/bench-shape';
-import { slipQuestion, type SlipFactsShown } from '@/lib/text/bench-slip';
+import { blindSlipQuestion, slipQuestion, type SlipFactsShown } from '@/lib/text/bench-slip';
 import { standingWords } from '@/lib/text/bench-standing';
 import { cutTroubleWords, targetWords } from '@/lib/text/bench-target';
 import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
@@ -108,6 +108,11 @@ describe('the words of the entry', () => {
       'inches: 12.700 mm',
       'mm: 0.500 mm',
     ]);
+    const both = [meaning('4.5'), meaning('4.5in')];
+    expect(questionWords('4.5', 'gauge-unit', both, shown)).toEqual({
+      title: '4.5: in which unit did the gauge stand?',
+      answers: ['mm: 4.5 mm', 'inches: 114 mm'],
+    });
   });
 
   it('name the character that spoils a size, and say that nothing was kept', () => {
@@ -190,6 +195,27 @@ describe('slipQuestion', () => {
     expect(of({ kind: 'sleeve line', gauge: { ...turn.gauge, kind: 'caliper' } }).title).toBe(
       'One main division?',
     );
+    expect(of({ kind: 'needle turn', stepPm: 200 * um }).title).toBe('One turn of the needle?');
+    expect(of({ kind: 'needle turn', stepPm: 200 * um }).rows[1]).toMatchObject({
+      label: 'One turn less',
+      note: '0.200 a turn',
+    });
+    const frame = { kind: 'wrong frame', valuePm: 17_998 * um, insteadPm: 42_998 * um } as const;
+    expect(of({ ...frame, stepPm: 25 * mm }).title).toBe('A frame of another size?');
+    expect(of({ ...frame, stepPm: 25 * mm }).rows[1]).toEqual({
+      label: '25 more',
+      figure: '42.998',
+    });
+    expect(of({ ...frame, gauge: { ...turn.gauge, kind: 'depth gauge' } }).title).toBe(
+      'Another rod?',
+    );
+    expect(of({ kind: 'decimal point' }).title).toBe('Is the point in its place?');
+    const pointless = { kind: 'decimal point', valuePm: 17_998 * mm, resolutionPm: mm } as const;
+    expect(of(pointless).rows.slice(0, 2)).toEqual([
+      { label: 'As typed', figure: '17998', suspect: true },
+      { label: 'Point moved', figure: '17.998' },
+    ]);
+    expect(of({ kind: 'one figure' }).title).toBe('One figure wrong?');
     expect(of({ kind: 'other unit', valuePm: 709 * um }).title).toBe(
       'This looks like inches. Is it?',
     );
@@ -207,6 +233,22 @@ describe('slipQuestion', () => {
     expect(of({ kind: 'far off', insteadPm: null }).title).toBe(
       'Far from the others. Is it right?',
     );
+  });
+
+  it('says how well the gauge repeats where distance is all that is the matter', () => {
+    const far = { kind: 'far off', insteadPm: null, repeatPm: 600_000 } as const;
+    expect(of(far).rows.at(-1)).toEqual({ label: 'Mic 1 repeats', figure: '\u00b1 0.002' });
+    expect(of({ ...far, repeatPm: 0 }).rows.at(-1)).toMatchObject({ figure: '\u00b1 0.001' });
+    expect(of({ ...far, repeatPm: null }).rows).toHaveLength(2);
+    expect(of({ ...far, kind: 'thimble turn' }).rows).toHaveLength(2);
+  });
+
+  it('tells nothing of the others while they are hidden', () => {
+    expect(blindSlipQuestion({ valuePm: 18_498 * um, resolutionPm: um }, shown)).toEqual({
+      title: 'Is this what the gauge said?',
+      rows: [{ label: 'As typed', figure: '18.498', suspect: true }],
+      suspect: [0, 6],
+    });
   });
 
   it('says where the gauge stops', () => {
@@ -267,8 +309,7 @@ describe('targetWords', () => {
   });
 
   it('does not take a cut for noted that was not', () => {
-    expect(cutTroubleWords(0)).toContain('does not answer');
-    expect(cutTroubleWords(null)).toContain('was not noted');
+    expect(cutTroubleWords).toContain('was not noted');
   });
 });
 

@@ -209,16 +209,33 @@ describe('other words', () => {
   });
 
   it('say a run in one line and in one sentence', () => {
-    const size = { valuePm: 11_990 * um, expandedPm: 900_000 };
+    const point = { mark: 'W1', valuePm: 11_990 * um, size: { expandedPm: 900_000 } };
     const run = {
       feature: { asDrawn: '12.000 0 / \u22120.027' },
+      features: [1],
       limits: { lowerPm: 11_973 * um, upperPm: 12_000 * um },
       pieces: [{ mark: 'W1' }, { mark: 'W2' }],
-      points: [{ piece: { mark: 'W1' }, size }],
+      points: [point],
     };
     expect(runHeadWords(run, mm)).toBe('12.000 0 / \u22120.027. 1 of 2 made, each \u00b1 0.001.');
     expect(runSentence(run, { title: 'Steady', says: 'Go on.' }, mm)).toBe(
       'Run chart of 1 pieces. Limits 11.973 to 12.000 millimetres. Last piece W1, 11.990. Steady. Go on.',
+    );
+  });
+
+  it('say a run of several features as departures, with their signs', () => {
+    const run = {
+      feature: { asDrawn: '12' },
+      features: [1, 2],
+      limits: { lowerPm: -27 * um, upperPm: 0 },
+      pieces: [{ mark: 'W1' }],
+      points: [{ mark: 'W1', valuePm: -10 * um, size: { expandedPm: 900_000 } }],
+    };
+    expect(runHeadWords(run, mm)).toBe(
+      'Two features alike, each from its own nominal. 1 of 1 made, each \u00b1 0.001.',
+    );
+    expect(runSentence(run, { title: 'Steady', says: 'Go on.' }, mm)).toContain(
+      'Limits \u22120.027 to 0.000 millimetres. Last piece W1, \u22120.010.',
     );
   });
 });

@@ -14,7 +14,15 @@ export function BenchDialog({ title, onClose, children }: Props) {
     if (dialog.current?.open === false) dialog.current.showModal();
   }, []);
   return (
-    <dialog ref={dialog} className={styles.dialog} aria-labelledby={id} onClose={onClose}>
+    <dialog
+      ref={dialog}
+      className={styles.dialog}
+      aria-labelledby={id}
+      // Told a moment later: by then another list may stand in the place of this one.
+      onClose={() => {
+        if (dialog.current !== null) onClose();
+      }}
+    >
       <div className={styles.head}>
         <h2 id={id} className={styles.title}>
           {title}

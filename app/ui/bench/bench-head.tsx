@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { featureLine, keptWords, takenWords, type KeptFacts } from '@/lib/text/bench-head';
 import { fitLimitsWords } from '@/lib/text/fit-words';
 import styles from './bench-head.module.css';
@@ -9,18 +10,23 @@ import type { Bench } from './use-bench';
 type Props = { bench: Bench; kept: KeptFacts; person: string | null; onChoose: () => void };
 
 /** Which piece and feature are on the bench, how far they are, and whether what was read is safe. */
-export function BenchHead({ bench, kept, person, onChoose }: Props) {
+export const BenchHead = memo(function BenchHead({ bench, kept, person, onChoose }: Props) {
   const { piece, part, feature, cell, partner, plan, gauge, chosen } = bench;
   const line = featureLine({
     name: feature.name,
-    asDrawn: feature.asDrawn,
+    // A drawn size is a size to hope for.
+    asDrawn: bench.blind === null ? feature.asDrawn : '',
     partner:
       cell.limitsFrom === 'partner' && partner !== null
         ? { mark: partner.piece.mark, made: partner.target === null }
         : null,
   });
   const words = keptWords(kept);
-  const open = cell.limitsFrom === 'open' && partner !== null && partner.side === 'external';
+  const open =
+    bench.blind === null &&
+    cell.limitsFrom === 'open' &&
+    partner !== null &&
+    partner.side === 'external';
   return (
     <header className={styles.head}>
       <button type="button" className={styles.choose} onClick={onChoose} aria-haspopup="dialog">
@@ -62,4 +68,4 @@ export function BenchHead({ bench, kept, person, onChoose }: Props) {
       </dl>
     </header>
   );
-}
+});

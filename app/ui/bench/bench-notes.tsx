@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import type { TroubleCode } from '@/lib/outbox/trouble';
 import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
@@ -8,6 +9,8 @@ import type { FreshList } from './use-fresh';
 
 type Props = {
   fresh: FreshList;
+  /** Readings are hidden. */
+  blind: boolean;
   shown: Shown;
   trouble: TroubleCode | null;
   clockOff: boolean;
@@ -16,7 +19,8 @@ type Props = {
 };
 
 /** What a person has to know before the next reading: what was not kept, what would not be taken. */
-export function BenchNotes({ fresh, shown, trouble, clockOff, waiting, onTray }: Props) {
+export const BenchNotes = memo(function BenchNotes(props: Props) {
+  const { fresh, blind, shown, trouble, clockOff, waiting, onTray } = props;
   const failed = fresh.list.filter(({ failure }) => failure !== null);
   const words = troubleWords(trouble);
   if (failed.length === 0 && words === '' && waiting === 0 && !clockOff) return null;
@@ -26,7 +30,9 @@ export function BenchNotes({ fresh, shown, trouble, clockOff, waiting, onTray }:
         <p key={draft.id} className={styles.note}>
           <b>
             {draft.kind === 'reading'
-              ? shownLength(draft.row.valuePm, draft.row.resolutionPm, shown)
+              ? blind
+                ? 'A reading'
+                : shownLength(draft.row.valuePm, draft.row.resolutionPm, shown)
               : `The correction (${draft.row.kind})`}
           </b>{' '}
           {notKeptWords(failure!)}
@@ -52,4 +58,4 @@ export function BenchNotes({ fresh, shown, trouble, clockOff, waiting, onTray }:
       ) : null}
     </div>
   );
-}
+});

@@ -1,32 +1,42 @@
 'use client';
 
-import dynamic from 'next/dynamic';
-import { useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { useJob } from '../job/job-provider';
+import { BlindBlock } from './blind-block';
 import { BenchDesk } from './bench-desk';
 import { BenchHead } from './bench-head';
 import { BenchMap } from './bench-map';
 import { BenchNotes } from './bench-notes';
-import { BenchOver, type Over } from './bench-over';
+import type { Over } from './bench-over';
+import {
+  BenchOverLater,
+  EventRowLater,
+  PortLineLater,
+  useBenchSoon,
+  ZoneNoteLater,
+} from './bench-later';
 import { BenchStrip } from './bench-strip';
 import styles from './bench.module.css';
 import { ReadingBlock } from './reading-block';
 import { heldQuestion } from './slip-panel';
 import { SoFar } from './so-far';
 import { TargetNote } from './target-note';
+import { UnplacedNote } from './unplaced-note';
 import { useActs } from './use-acts';
 import { useAltSheets } from './use-alt-sheets';
 import type { Bench } from './use-bench';
 import { useCut } from './use-cut';
 import { useEntry } from './use-entry';
+import { useHasSerial } from './use-has-serial';
 import { useKeptFacts } from './use-kept-facts';
 import { useMedia } from './use-media';
 import { useMemory } from './use-memory';
+import { usePedals } from './use-pedals';
 import { usePerson } from './use-person';
+import { useSteady } from './use-steady';
 import { useTitle } from './use-title';
 import { useWakeLock } from './use-wake-lock';
-
-const ZoneNote = dynamic(() => import('./zone-note').then((one) => one.ZoneNote));
+import { WhereWas } from './where-was';
 
 /** Keys and map closer together. */
 const low = '(max-width: 767px) and (max-height: 811px)';
@@ -34,31 +44,59 @@ const low = '(max-width: 767px) and (max-height: 811px)';
 const flat =
   '(max-width: 767px) and (max-height: 759px), (min-width: 600px) and (max-height: 559px)';
 
+/** One column: what happened to the machine is noted below the keys. */
+const narrow = '(max-width: 599px), (max-width: 767px) and (min-height: 560px)';
+
 /** The bench with a piece on it. */
 export function BenchOpen({ bench: known }: { bench: Bench }) {
   const { outbox } = useJob();
   const person = usePerson();
-  const bench = { ...known, chosen: { ...known.chosen, personId: person.id } };
-  const { piece, feature, cell, last, held, fresh } = bench;
+  const bench = useMemo(
+    () => ({ ...known, chosen: { ...known.chosen, personId: person.id } }),
+    [known, person.id],
+  );
+  // The reading, its verdict, the size and the strip are drawn in the frame of the key; the rest a moment later.
+  const later = useDeferredValue(bench);
+  const { piece, feature, last, held, blind } = bench;
   const [over, setOver] = useState<Over | null>(null);
   const [keys] = useMemory('keys');
   const isLow = useMedia(low);
   const isFlat = useMedia(flat);
+  const isNarrow = useMedia(narrow);
   const cut = useCut(bench);
   const { acts, correct, voidLast, pick, isToMake, canCut } = useActs(bench, cut, setOver);
   const entry = useEntry(bench, acts, keys !== 'off');
+  usePedals(entry.pedal);
+  const hasSerial = useHasSerial();
   useWakeLock();
+  useBenchSoon();
   useTitle(`${piece.mark} ${feature.name.toLowerCase()}`);
   useAltSheets(bench.view.sheet.job.id);
-  const kept = useKeptFacts(bench);
+  const kept = useKeptFacts(later);
 
   const toEntry = () => entry.input.current?.focus({ preventScroll: true });
   const close = () => {
+    // While it stands open nothing behind it can have the focus.
+    document.querySelector<HTMLDialogElement>('dialog[open]')?.close();
     setOver(null);
     toEntry();
   };
-  const found = held === null ? null : bench.slipOfHeld(held);
-  const question = held === null || found === null ? null : heldQuestion(bench, held, found);
+  const question = useMemo(() => {
+    const found = held === null ? null : bench.slipOfHeld(held);
+    return held === null || found === null ? null : heldQuestion(bench, held, found);
+  }, [bench, held]);
+  const choose = useSteady(() => setOver({ kind: 'choose' }));
+  const showTray = useSteady(() => setOver({ kind: 'tray' }));
+  const pickPlace = useSteady((station: string, direction: string) => {
+    if (!pick(station, direction)) toEntry();
+  });
+  const run = later.view.runs.find((one) => one.features.some(({ id }) => id === feature.id));
+  const events =
+    run === undefined ? null : (
+      <div className={styles.events}>
+        <EventRowLater run={run} bench onDone={toEntry} />
+      </div>
+    );
   const isAsking = question !== null && entry.typed === '' && entry.notice === null;
   return (
     <main
@@ -69,70 +107,76 @@ export function BenchOpen({ bench: known }: { bench: Bench }) {
       <h1 className="unseen">
         {piece.mark} {feature.name.toLowerCase()}, bench
       </h1>
-      <BenchHead
-        bench={bench}
-        kept={kept}
-        person={person.name}
-        onChoose={() => setOver({ kind: 'choose' })}
-      />
+      <BenchHead bench={later} kept={kept} person={person.name} onChoose={choose} />
       <div className={styles.told}>
         <BenchNotes
-          fresh={fresh}
-          shown={bench.chosen}
+          fresh={later.fresh}
+          blind={blind !== null}
+          shown={later.chosen}
           trouble={outbox.trouble}
           clockOff={outbox.clockOff}
           waiting={outbox.tray.length}
-          onTray={() => setOver({ kind: 'tray' })}
+          onTray={showTray}
         />
-        <ReadingBlock
-          bench={bench}
-          slip={last !== null && last === held ? question : null}
-          onVoid={voidLast}
-          onCut={canCut ? () => void cut.note(false) : null}
-          cutBusy={cut.busy}
-        >
-          <SoFar bench={bench} typed={entry.typed} />
-        </ReadingBlock>
-        {isFlat && (isAsking || isToMake) ? null : (
+        <UnplacedNote unplaced={entry.unplaced} blind={blind !== null} />
+        {hasSerial && (bench.gauge?.serialBaud ?? null) !== null ? (
+          <PortLineLater key={bench.gauge!.id} gauge={bench.gauge!} onReading={entry.arrive} />
+        ) : null}
+        {blind === null ? (
+          <ReadingBlock
+            bench={bench}
+            slip={last !== null && last === held ? question : null}
+            onVoid={voidLast}
+            onCut={canCut ? () => void cut.note(false) : null}
+            cutBusy={cut.busy}
+          >
+            <SoFar bench={bench} typed={entry.typed} />
+          </ReadingBlock>
+        ) : (
+          <BlindBlock
+            bench={bench}
+            blind={blind}
+            onVoid={voidLast}
+            onCut={canCut ? () => void cut.note(false) : null}
+            cutBusy={cut.busy}
+          />
+        )}
+        {blind !== null || (isFlat && (isAsking || isToMake)) ? null : (
           <div className={styles.strip}>
             <BenchStrip bench={bench} small={isFlat} />
           </div>
         )}
-        {last === null && cell.earlier.length === 0 ? null : (
-          <TargetNote bench={bench} trouble={cut.trouble} />
+        {blind !== null || (later.last === null && later.cell.earlier.length === 0) ? null : (
+          <TargetNote bench={later} trouble={cut.trouble} />
         )}
-        {bench.view.runs.some((run) => run.feature.id === feature.id) && (
-          <ZoneNote bench={bench} onDone={toEntry} />
-        )}
+        {blind === null && run !== undefined && <ZoneNoteLater bench={later} onDone={toEntry} />}
+        {isNarrow ? null : events}
       </div>
       <div className={styles.map}>
-        <BenchMap
-          bench={bench}
-          onPick={(station, direction) => {
-            if (!pick(station, direction)) toEntry();
-          }}
-          low={isLow}
-        />
+        <WhereWas bench={later} typed={entry.typed} />
+        <BenchMap bench={later} onPick={pickPlace} low={isLow} />
       </div>
       <BenchDesk
-        bench={bench}
+        bench={later}
         entry={entry}
         question={question}
         isAsking={isAsking}
         low={isLow}
-        onChooseGauge={() => setOver({ kind: 'choose' })}
+        onChooseGauge={choose}
         onCorrect={correct}
         onMistyped={() => {
           if (held !== null) setOver({ kind: 'reading', place: held, mistypedId: held.id });
         }}
       />
+      {isNarrow && !isAsking ? events : null}
       {over === null ? null : (
-        <BenchOver
+        <BenchOverLater
           over={over}
           bench={bench}
           person={person}
           onClose={close}
           onListKeys={() => setOver({ kind: 'keys' })}
+          onDevice={() => setOver({ kind: 'device' })}
         />
       )}
     </main>

@@ -3,6 +3,7 @@
 import type { Place } from '@/lib/rules/entry-plan';
 import { useJob } from '../job/job-provider';
 import { ChooseDialog } from './choose-dialog';
+import { DeviceDialog } from './device-dialog';
 import { KeysDialog } from './keys-dialog';
 import { ReadingDialog } from './reading-dialog';
 import { TrayDialog } from './tray-dialog';
@@ -13,27 +14,30 @@ import type { Person } from './use-person';
 export type Over =
   | { kind: 'choose' }
   | { kind: 'keys' }
+  | { kind: 'device' }
   | { kind: 'tray' }
   | { kind: 'reading'; place: Place; mistypedId?: string };
 
-type Props = {
+export type BenchOverProps = {
   over: Over;
   bench: Bench;
   person: Person;
   onClose: () => void;
   onListKeys: () => void;
+  onDevice: () => void;
 };
 
 /** The one list or form that lies over the bench. */
-export function BenchOver({ over, bench, person, onClose, onListKeys }: Props) {
+export function BenchOver(props: BenchOverProps) {
+  const { over, bench, person, onClose, onListKeys, onDevice } = props;
   const { outbox } = useJob();
   switch (over.kind) {
     case 'choose':
-      return (
-        <ChooseDialog bench={bench} person={person} onClose={onClose} onListKeys={onListKeys} />
-      );
+      return <ChooseDialog bench={bench} person={person} onClose={onClose} onDevice={onDevice} />;
     case 'keys':
       return <KeysDialog onClose={onClose} />;
+    case 'device':
+      return <DeviceDialog onClose={onClose} onListKeys={onListKeys} />;
     case 'tray':
       return <TrayDialog tray={outbox.tray} onClose={onClose} />;
     case 'reading':

@@ -1,6 +1,6 @@
 'use client';
 
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { cellKey } from '@/lib/rules/cells';
 import { guardFactor } from '@/lib/rules/verdict';
 import type { StripData } from '../strip/strip-data';
@@ -11,13 +11,13 @@ import type { Bench } from './use-bench';
 type Props = { bench: Bench; small: boolean };
 
 /** The size strip of what is on the bench. Its scale stands while the piece does, whatever is read of it. */
-export function BenchStrip({ bench, small }: Props) {
+export const BenchStrip = memo(function BenchStrip({ bench, small }: Props) {
   const { piece, feature, cell } = bench;
   const { lowerPm, upperPm } = cell.limits;
   // A cut begins a new piece of metal, and new limits a new picture: only then may the scale move.
   const key = [cellKey(piece.id, feature.id), lowerPm, upperPm, cell.earlier.length].join(' ');
   return <OpenStrip key={key} bench={bench} small={small} />;
-}
+});
 
 function OpenStrip({ bench, small }: Props) {
   const { piece, feature } = bench;

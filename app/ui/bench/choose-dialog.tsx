@@ -1,20 +1,19 @@
 'use client';
 
 import Link from 'next/link';
-import { jobIndex } from '../primitives/sheet-head';
+import { jobIndex } from '../primitives/job-index';
 import { Choice } from '../primitives/choice';
 import { BenchDialog } from './bench-dialog';
 import { GaugeList } from './gauge-list';
 import styles from './list.module.css';
 import { PieceChoice } from './piece-choice';
-import { ThisDevice } from './this-device';
 import type { Bench } from './use-bench';
 import type { Person } from './use-person';
 
-type Props = { bench: Bench; person: Person; onClose: () => void; onListKeys: () => void };
+type Props = { bench: Bench; person: Person; onClose: () => void; onDevice: () => void };
 
 /** Another piece, feature, gauge or person: plain lists, one tap each. */
-export function ChooseDialog({ bench, person, onClose, onListKeys }: Props) {
+export function ChooseDialog({ bench, person, onClose, onDevice }: Props) {
   const { view, where } = bench;
   const go = (pieceId: string, featureId: string) => {
     where.goTo({ pieceId, featureId });
@@ -36,6 +35,12 @@ export function ChooseDialog({ bench, person, onClose, onListKeys }: Props) {
             { value: 'in', label: 'inches' },
           ]}
         />
+        {bench.gauge === null ? null : (
+          <Link className={styles.row} href={`/gauges?teach=${bench.gauge.id}`}>
+            <span className={styles.name}>Teach how it sends</span>
+            <span className={styles.note}>{bench.gauge.name}</span>
+          </Link>
+        )}
       </section>
       <section className={styles.section}>
         <h3>Order</h3>
@@ -73,7 +78,12 @@ export function ChooseDialog({ bench, person, onClose, onListKeys }: Props) {
           {person.trouble === null ? null : <p className={styles.says}>{person.trouble}</p>}
         </section>
       )}
-      <ThisDevice onListKeys={onListKeys} />
+      <section className={styles.section}>
+        <button type="button" className={styles.row} onClick={onDevice}>
+          <span className={styles.name}>This device</span>
+          <span className={styles.note}>sound, letters, pedals, measuring unseen</span>
+        </button>
+      </section>
       <nav className={styles.section} aria-label="Sheets">
         <h3>Other sheets</h3>
         <ul className={styles.list}>

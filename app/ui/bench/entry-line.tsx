@@ -1,8 +1,8 @@
 'use client';
 
 import { useEffect, useEffectEvent } from 'react';
-import { entryMeaning } from '@/lib/rules/entry-meaning';
-import { echoWords } from '@/lib/text/bench-entry';
+import { entryReading } from '@/lib/rules/entry-reading';
+import { echoWords, whichWords } from '@/lib/text/bench-entry';
 import { placeWords } from '@/lib/text/bench-place';
 import { shownLength } from '@/lib/text/shown-size';
 import styles from './entry-line.module.css';
@@ -58,14 +58,25 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
           name="reading"
           defaultValue=""
           aria-label={`Reading${place === '' ? '' : `, ${place}`}${gauge === null ? '' : `, ${gauge.name}, ${inUnit}`}`}
-          placeholder={gauge === null ? 'Which gauge?' : targetHint(bench)}
+          placeholder={
+            gauge === null
+              ? 'Which gauge?'
+              : bench.blind !== null
+                ? ''
+                : bench.lastDigits
+                  ? 'last digits'
+                  : targetHint(bench)
+          }
           inputMode={softKeyboard ? 'text' : 'none'}
           enterKeyHint="done"
           autoComplete="off"
           autoCorrect="off"
           autoCapitalize="off"
           spellCheck={false}
-          onInput={(event) => entry.changed(event.timeStamp)}
+          onInput={(event) => {
+            const { inputType, data } = event.nativeEvent as InputEvent;
+            entry.changed(event.timeStamp, inputType === 'insertText' ? (data ?? '') : '');
+          }}
         />
         <div className={styles.about}>
           <span className={styles.place}>{place === '' ? feature.name.toLowerCase() : place}</span>
@@ -101,18 +112,24 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
 function Echo({ bench, typed }: { bench: Bench; typed: string }) {
   const { chosen, unit, feature, gauge } = bench;
   if (gauge === null || typed === '') return null;
-  const read = entryMeaning(typed, {
+  const setting = {
+    gauge,
     decimal: chosen.decimal,
     unit,
     nominalPm: feature.nominalPm,
     kind: feature.kind,
-  });
+  };
+  const read = entryReading(typed, setting, bench.lastDigits ? bench.lastFacts : null);
+  if (read.kind === 'question' && read.code === 'last-digits') {
+    return <output className={styles.echo}>{whichWords(read.meanings, chosen)}</output>;
+  }
   if (read.kind !== 'length') return null;
   return <output className={styles.echo}>{echoWords(typed, read.meaning, chosen)}</output>;
 }
 
 /** What a departure is from. */
-function nominalWords({ feature, chosen, resolutionPm }: Bench): string {
+function nominalWords({ feature, chosen, resolutionPm, blind }: Bench): string {
+  if (blind !== null) return 'the nominal';
   return shownLength(feature.nominalPm, resolutionPm, chosen);
 }
 

@@ -1,8 +1,10 @@
 'use client';
 
+import { memo, useDeferredValue } from 'react';
 import { placeWords } from '@/lib/text/bench-place';
 import type { SlipQuestion } from '@/lib/text/bench-slip';
 import { shownLength } from '@/lib/text/shown-size';
+import { typedAside } from '@/lib/text/typed-aside';
 import { verdictWords, type VerdictFacts } from '@/lib/text/verdict';
 import { WorkingFigure } from '../primitives/working-figure';
 import { VerdictMark } from '../verdict/verdict-mark';
@@ -25,32 +27,11 @@ type Props = {
 
 /** The reading just taken, huge, with its verdict over it and the way to take it back beside it. */
 export function ReadingBlock({ bench, slip, onVoid, onCut, cutBusy, children }: Props) {
-  const { last, feature, chosen, cell, resolutionPm } = bench;
-  const isWide = useMedia('(min-width: 768px)');
-  const verdict = verdictOf(bench);
-  const words =
-    last === null
-      ? 'Nothing read yet'
-      : (noVerdict(bench) ?? verdictWords(verdict, { ...chosen, resolutionPm }));
-  const where =
-    last === null ? '' : [placeWords(last, feature), asTyped(bench)].filter(Boolean).join(', ');
-  const text = last === null ? '' : shownLength(last.valuePm, last.resolutionPm, chosen);
+  const { last } = bench;
+  const later = useDeferredValue(bench);
   return (
     <section className={styles.block} aria-label="Reading">
-      <p className={styles.verdict}>
-        <VerdictMark state={verdict.state} side={verdict.side ?? null} scale={isWide ? 1.7 : 1.4} />
-        <span className={styles.word}>{words}</span>
-        <span className={styles.where}>{where}</span>
-      </p>
-      <div className={styles.reading} data-state={last?.state ?? 'none'}>
-        {last === null ? (
-          <Empty bench={bench} />
-        ) : (
-          <span className={styles.figure} style={{ '--ems': emsOf(text) } as React.CSSProperties}>
-            <WorkingFigure text={text} {...(slip === null ? {} : { suspect: slip.suspect })} />
-          </span>
-        )}
-      </div>
+      <Shown bench={bench} slip={slip} />
       {children}
       <div className={styles.acts}>
         {onCut === null ? null : (
@@ -64,13 +45,59 @@ export function ReadingBlock({ bench, slip, onVoid, onCut, cutBusy, children }: 
           </button>
         )}
       </div>
-      <output className="unseen">
-        {last === null
-          ? ''
-          : `${text} ${chosen.unit === 'mm' ? 'millimetres' : 'inches'}, ${where}. ${words}. ${cell.readings.length} read.`}
-      </output>
+      <Said bench={later} />
     </section>
   );
+}
+
+/** Verdict and figure. */
+const Shown = memo(function Shown({ bench, slip }: Pick<Props, 'bench' | 'slip'>) {
+  const { last, chosen } = bench;
+  const isWide = useMedia('(min-width: 768px)');
+  const verdict = verdictOf(bench);
+  const text = last === null ? '' : shownLength(last.valuePm, last.resolutionPm, chosen);
+  return (
+    <>
+      <p className={styles.verdict}>
+        <VerdictMark state={verdict.state} side={verdict.side ?? null} scale={isWide ? 1.7 : 1.4} />
+        <span className={styles.word}>{verdictSaid(bench)}</span>
+        <span className={styles.where}>{whereOf(bench)}</span>
+      </p>
+      <div className={styles.reading} data-state={last?.state ?? 'none'}>
+        {last === null ? (
+          <Empty bench={bench} />
+        ) : (
+          <span className={styles.figure} style={{ '--ems': emsOf(text) } as React.CSSProperties}>
+            <WorkingFigure text={text} {...(slip === null ? {} : { suspect: slip.suspect })} />
+          </span>
+        )}
+      </div>
+    </>
+  );
+});
+
+/** The same for those who hear it. */
+const Said = memo(function Said({ bench }: { bench: Bench }) {
+  const { last, chosen, cell } = bench;
+  return (
+    <output className="unseen">
+      {last === null
+        ? ''
+        : `${shownLength(last.valuePm, last.resolutionPm, chosen)} ${chosen.unit === 'mm' ? 'millimetres' : 'inches'}, ${whereOf(bench)}. ${verdictSaid(bench)}. ${cell.readings.length} read.`}
+    </output>
+  );
+});
+
+function verdictSaid(bench: Bench): string {
+  const { last, chosen, resolutionPm } = bench;
+  if (last === null) return 'Nothing read yet';
+  return noVerdict(bench) ?? verdictWords(verdictOf(bench), { ...chosen, resolutionPm });
+}
+
+function whereOf(bench: Bench): string {
+  const { last, feature } = bench;
+  if (last === null) return '';
+  return [placeWords(last, feature), asTyped(bench)].filter(Boolean).join(', ');
 }
 
 function verdictOf({ last, cell }: Bench): VerdictFacts {
@@ -90,9 +117,8 @@ function noVerdict({ last, cell }: Bench): string | null {
 function asTyped({ last, chosen }: Bench): string {
   if (last === null) return '';
   const first = last.firstText === null ? '' : `first typed ${last.firstText}`;
-  const isShown = last.unit === chosen.unit && /^\s*\d/.test(last.text);
-  const unit = /[a-z"]/i.test(last.text) ? '' : ` ${last.unit}`;
-  return [first, isShown ? '' : `typed ${last.text.trim()}${unit}`].filter(Boolean).join(', ');
+  const text = shownLength(last.valuePm, last.resolutionPm, chosen);
+  return [first, typedAside(last, { text, unit: chosen.unit })].filter(Boolean).join(', ');
 }
 
 function Empty({ bench }: { bench: Bench }) {

@@ -5,6 +5,7 @@ import type { Place } from '@/lib/rules/entry-plan';
 import { isSamePlace } from '@/lib/rules/entry-plan';
 import type { Standing } from '@/lib/rules/standing';
 import { placeWords } from '@/lib/text/bench-place';
+import { slipAnswers } from '@/lib/text/bench-slip';
 import { standingWords } from '@/lib/text/bench-standing';
 import { shownLength } from '@/lib/text/shown-size';
 import { timeOf } from '@/lib/text/when';
@@ -14,6 +15,7 @@ import styles from './list.module.css';
 import { MistypedForm } from './mistyped-form';
 import { MoveForm } from './move-form';
 import type { Bench } from './use-bench';
+import { SlipReasons } from './slip-reasons';
 import { plainCorrection } from './use-fresh';
 
 type Props = {
@@ -28,16 +30,18 @@ type Props = {
 /** What was read at one place, and all that can be said of it. Nothing is rubbed out by any of it. */
 export function ReadingDialog({ bench, place, mistypedId, personId, onClose }: Props) {
   const { cell, piece, feature, chosen, fresh, view } = bench;
-  const here = cell.readings.filter((reading) => isSamePlace(reading, place));
+  const here = cell.readings.filter(
+    (reading) => isSamePlace(reading, place) && (bench.blind === null || reading.id === mistypedId),
+  );
   const [pickedId, setPickedId] = useState(mistypedId ?? here.at(-1)?.id);
-  const [form, setForm] = useState<'mistyped' | 'move' | null>(
+  const [form, setForm] = useState<'mistyped' | 'move' | 'keep' | null>(
     mistypedId === undefined ? null : 'mistyped',
   );
   const picked = here.find(({ id }) => id === pickedId);
   const where = placeWords(place, feature);
-  const say = (kind: 'void' | 'restore' | 'count') => {
+  const say = (kind: 'void' | 'restore' | 'count', reason = '') => {
     if (picked === undefined) return;
-    fresh.correction({ ...plainCorrection, kind, readingId: picked.id, personId });
+    fresh.correction({ ...plainCorrection, kind, reason, readingId: picked.id, personId });
     onClose();
   };
   const figure = (reading: Standing) => shownLength(reading.valuePm, reading.resolutionPm, chosen);
@@ -95,8 +99,8 @@ export function ReadingDialog({ bench, place, mistypedId, personId, onClose }: P
               </Button>
             )}
             {picked.state === 'held' ? (
-              <Button bench onClick={() => say('count')}>
-                It is right, count it
+              <Button bench aria-expanded={form === 'keep'} onClick={() => setForm('keep')}>
+                {slipAnswers.right}
               </Button>
             ) : null}
             <Button bench aria-expanded={form === 'mistyped'} onClick={() => setForm('mistyped')}>
@@ -114,6 +118,9 @@ export function ReadingDialog({ bench, place, mistypedId, personId, onClose }: P
               personId={personId}
               onDone={onClose}
             />
+          ) : null}
+          {form === 'keep' ? (
+            <SlipReasons onKeep={(reason) => say('count', reason)} onBack={() => setForm(null)} />
           ) : null}
           {form === 'move' ? (
             <MoveForm

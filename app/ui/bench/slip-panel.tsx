@@ -1,23 +1,34 @@
 'use client';
 
+import { useState } from 'react';
 import type { Slip } from '@/lib/rules/slip';
 import type { Standing } from '@/lib/rules/standing';
 import type { Gauge } from '@/lib/schema/gauge';
-import { slipAnswers, slipQuestion, slipSays, type SlipQuestion } from '@/lib/text/bench-slip';
+import {
+  blindSlipQuestion,
+  slipAnswers,
+  slipQuestion,
+  slipSays,
+  type SlipQuestion,
+} from '@/lib/text/bench-slip';
 import { Question } from '../primitives/question';
+import { SlipReasonsLater } from './bench-later';
 import styles from './slip-panel.module.css';
 import type { Bench } from './use-bench';
 
 type Props = {
   question: SlipQuestion;
   onAgain: () => void;
-  onRight: () => void;
+  /** It counts, and why. */
+  onRight: (reason: string) => void;
   onSlip: () => void;
   onMistyped: () => void;
 };
 
 /** A held reading is asked about in the place of the keys. It stays until an answer is given. */
 export function SlipPanel({ question, onAgain, onRight, onSlip, onMistyped }: Props) {
+  const [keeps, setKeeps] = useState(false);
+  if (keeps) return <SlipReasonsLater onKeep={onRight} onBack={() => setKeeps(false)} />;
   return (
     <div className={styles.panel}>
       <Question
@@ -26,7 +37,7 @@ export function SlipPanel({ question, onAgain, onRight, onSlip, onMistyped }: Pr
         says={slipSays}
         answers={[
           { label: slipAnswers.again, onAnswer: onAgain },
-          { label: slipAnswers.right, onAnswer: onRight },
+          { label: slipAnswers.right, onAnswer: () => setKeeps(true) },
           { label: slipAnswers.slip, onAnswer: onSlip },
         ]}
       />
@@ -43,6 +54,7 @@ export function heldQuestion(
   held: Standing,
   found: { slip: Slip; gauge: Gauge; othersPm: readonly number[] },
 ): SlipQuestion {
+  if (bench.blind !== null) return blindSlipQuestion(held, bench.chosen);
   const { slip, gauge, othersPm } = found;
   return slipQuestion(
     {
@@ -57,6 +69,7 @@ export function heldQuestion(
       elsewhere: slip.elsewhere === null ? null : elsewhereName(bench, slip.elsewhere),
       gauge,
       resolutionPm: held.resolutionPm,
+      repeatPm: bench.view.cells.history.get(held.gaugeId)?.sdPm ?? null,
     },
     bench.chosen,
   );

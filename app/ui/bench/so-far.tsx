@@ -1,7 +1,7 @@
 'use client';
 
 import { entryForm } from '@/lib/rules/entry-form';
-import { entryMeaning } from '@/lib/rules/entry-meaning';
+import { entryReading } from '@/lib/rules/entry-reading';
 import { metalLeftSide } from '@/lib/rules/verdict';
 import { stepToTarget } from '@/lib/text/bench-entry';
 import { shapeWords } from '@/lib/text/bench-shape';
@@ -80,18 +80,18 @@ function remarksOf(bench: Bench, typed: string): string[] {
 }
 
 /** While a length is being typed: what it would leave to the aim. */
-function stepOf(
-  { feature, chosen, unit, partner, resolutionPm }: Bench,
-  typed: string,
-): string | null {
+function stepOf(bench: Bench, typed: string): string | null {
+  const { feature, chosen, unit, partner, gauge, resolutionPm } = bench;
   const aimPm = partner?.aimPm ?? null;
   if (aimPm === null || typed === '') return null;
-  const read = entryMeaning(typed, {
+  const setting = {
+    gauge,
     decimal: chosen.decimal,
     unit,
     nominalPm: feature.nominalPm,
     kind: feature.kind,
-  });
+  };
+  const read = entryReading(typed, setting, bench.lastDigits ? bench.lastFacts : null);
   if (read.kind !== 'length') return null;
   return stepToTarget(
     read.meaning.sizePm,

@@ -24,11 +24,9 @@ export function TrayDialog({ tray, onClose }: Props) {
 
 function TrayEntry({ entry }: { entry: Entry }) {
   const [reason, setReason] = useState('');
-  const what =
-    entry.kind === 'reading' ? `Reading ${entry.row.text}` : `Correction: ${entry.row.kind}`;
   return (
     <section className={styles.section}>
-      <h3>{what}</h3>
+      <h3>{whatOf(entry)}</h3>
       <p className={styles.says}>
         {entry.refusal?.says ?? 'No reason was given'}. It is kept on this device.
       </p>
@@ -52,4 +50,9 @@ function TrayEntry({ entry }: { entry: Entry }) {
       </div>
     </section>
   );
+}
+
+function whatOf(entry: Entry): string {
+  if (entry.kind === 'cut') return entry.row.spring ? 'Spring pass' : 'Cut';
+  return entry.kind === 'reading' ? `Reading ${entry.row.text}` : `Correction: ${entry.row.kind}`;
 }

@@ -2,7 +2,7 @@
 
 import { useRouter } from 'next/navigation';
 import { useEffect } from 'react';
-import { jobIndex } from '../primitives/sheet-head';
+import { jobIndex } from '../primitives/job-index';
 
 /** Alt and a digit go to the sheet of that number; a digit alone belongs to the entry. */
 export function useAltSheets(jobId: string): void {

@@ -2,12 +2,16 @@
 
 import { useMemo, useState } from 'react';
 import type { Cell } from '@/lib/rules/cells';
+import { blindChoice, entryBlind, type Blind } from '@/lib/rules/entry-blind';
 import { entryCell } from '@/lib/rules/entry-cell';
+import type { LastDigitsFacts } from '@/lib/rules/entry-last-digits';
+import { entryNeighbours } from '@/lib/rules/entry-neighbours';
 import { entryNext, type PlanStanding } from '@/lib/rules/entry-next';
 import type { EntryCell } from '@/lib/rules/entry-order';
 import { entryPartner, type EntryPartner } from '@/lib/rules/entry-partner';
 import type { Place } from '@/lib/rules/entry-plan';
 import { entrySlipFacts } from '@/lib/rules/entry-slip-facts';
+import { gaugeMark } from '@/lib/rules/gauge-message';
 import type { JobView } from '@/lib/rules/job-view';
 import { slipOf, type Slip } from '@/lib/rules/slip';
 import type { SlipFacts } from '@/lib/rules/slips/slip-facts';
@@ -33,7 +37,10 @@ export type Bench = {
   /** As it stands with what was just entered. */
   cell: Cell;
   plan: PlanStanding;
-  /** Where the next reading goes: the place picked by hand, else the plan's; null when all are taken. */
+  /**
+   * Where the next reading goes: the place picked by hand, else the plan's; null when all are taken. A
+   * set of a number goes on where it is.
+   */
   next: Place | null;
   pick: (place: Place | null) => void;
   /** The reading taken last, whatever became of it. */
@@ -52,21 +59,48 @@ export type Bench = {
   resolutionPm: number;
   /** The next piece or feature that still has something to read. */
   nextCell: EntryCell | null;
+  /** What is hidden until its set is done; null where everything is to be seen. */
+  blind: Blind | null;
+  /** Whether these readings of the feature would be hidden. */
+  hides: (readings: readonly Standing[]) => boolean;
+  /** Shows the set before it is done. */
+  showSet: () => void;
+  /** Only the last figures are typed. */
+  lastDigits: boolean;
+  setLastDigits: (on: boolean) => void;
+  /** What last figures would be the end of; null while earlier readings are hidden. */
+  lastFacts: LastDigitsFacts | null;
   /** What a reading with this gauge is held against. */
-  slipFacts: (gauge: Gauge, unit: LengthUnit, exceptId?: string) => SlipFacts;
+  slipFacts: (
+    gauge: Gauge,
+    read: { text: string; unit: LengthUnit },
+    exceptId?: string,
+  ) => SlipFacts;
   /** What a held reading is suspected of. */
   slipOfHeld: (held: Standing) => { slip: Slip; gauge: Gauge; othersPm: readonly number[] } | null;
 };
 
-/** The Bench of one job, or null where no piece of it has a feature. */
-export function useBench(asked: Asked): Bench | null {
+/**
+ * The Bench of one job, or null where no piece of it has a feature. `blindAtFirst` is what the server
+ * knows of the device's choice, so that nothing hidden is seen while the page comes alive.
+ */
+export function useBench(asked: Asked, blindAtFirst: string | null = null): Bench | null {
   const { view, chosen } = useJob();
   const where = useWhere(view, asked);
   const fresh = useFresh();
   const { cell: at } = where;
   const [picked, setPicked] = useState<{ key: string; place: Place } | null>(null);
   const [gaugeWords, sayGauges] = useMemory(`gauge:${view.sheet.job.id}`);
+  const [blindWord] = useMemory('blind', blindAtFirst);
+  const [lastWord, sayLast] = useMemory('last-digits');
+  const [seenSet, setSeenSet] = useState<string | null>(null);
   const [unitOf, setUnitOf] = useState<{ gaugeId: string; unit: LengthUnit } | null>(null);
+
+  // It goes through all cells of the job, which what was just entered here does not change.
+  const nextCell = useMemo(
+    () => where.beside(1, (other) => isDone(view, other)) ?? where.beside(1),
+    [view, where],
+  );
 
   return useMemo(() => {
     const part = view.parts.find(({ pieces }) => pieces.some(({ id }) => id === at?.pieceId));
@@ -92,7 +126,7 @@ export function useBench(asked: Asked): Bench | null {
     const gauges = gaugesOf(gaugeWords);
     const gauge = gaugeOf(view, cell, feature.id, gauges[feature.id]);
     const gaugeById = (id: string) => view.sheet.gauges.find((one) => one.id === id) ?? null;
-    const slipFacts: Bench['slipFacts'] = (used, unit, exceptId) =>
+    const slipFacts: Bench['slipFacts'] = (used, { text, unit }, exceptId) =>
       entrySlipFacts({
         view,
         cell,
@@ -100,9 +134,19 @@ export function useBench(asked: Asked): Bench | null {
         gauge: used,
         partner,
         unit,
-        decimal: chosen.decimal,
+        decimal: gaugeMark(text, used, chosen.decimal),
         ...(exceptId === undefined ? {} : { exceptId }),
       });
+
+    const unit =
+      unitOf !== null && unitOf.gaugeId === gauge?.id
+        ? unitOf.unit
+        : (unitByGauge(gauge) ?? chosen.unit);
+    const blindOf = (readings: readonly Standing[]) => {
+      const hidden = entryBlind(blindChoice(blindWord), feature, readings);
+      return hidden === null || seenSet === `${key} ${hidden.set}` ? null : hidden;
+    };
+    const blind = blindOf(cell.readings);
 
     return {
       view,
@@ -114,36 +158,64 @@ export function useBench(asked: Asked): Bench | null {
       feature,
       cell,
       plan,
-      next: picked?.key === key ? picked.place : plan.next,
+      next:
+        picked?.key === key
+          ? picked.place
+          : (plan.next ?? (blind === null ? null : (cell.readings.at(-1) ?? null))),
       pick: (place) => setPicked(place === null ? null : { key, place }),
       last: cell.readings.at(-1) ?? null,
       held: cell.readings.findLast(({ state }) => state === 'held') ?? null,
       gauge,
       chooseGauge: (id) => sayGauges(JSON.stringify({ ...gauges, [feature.id]: id })),
-      unit:
-        unitOf !== null && unitOf.gaugeId === gauge?.id
-          ? unitOf.unit
-          : (gauge?.unit ?? chosen.unit),
-      setUnit: (unit) => setUnitOf(gauge === null ? null : { gaugeId: gauge.id, unit }),
+      unit,
+      setUnit: (to) => setUnitOf(gauge === null ? null : { gaugeId: gauge.id, unit: to }),
       partner,
       partnerStandardPm,
       resolutionPm:
         gaugeById(cell.size?.gaugeId ?? '')?.resolutionPm ??
         gauge?.resolutionPm ??
         (chosen.unit === 'mm' ? 1_000_000 : 2_540_000),
-      nextCell: where.beside(1, (other) => isDone(view, other)) ?? where.beside(1),
+      nextCell,
+      blind,
+      hides: (readings) => blindOf(readings) !== null,
+      showSet: () => setSeenSet(`${key} ${blind?.set ?? 0}`),
+      lastDigits: lastWord === 'on' && blind === null,
+      setLastDigits: (on) => sayLast(on ? 'on' : 'off'),
+      lastFacts:
+        gauge === null || blind !== null
+          ? null
+          : {
+              unit,
+              resolutionPm: gauge.resolutionPm,
+              neighboursPm: entryNeighbours(view, cell),
+            },
       slipFacts,
       slipOfHeld(held) {
         const used = gaugeById(held.gaugeId);
         if (used === null) return null;
-        const facts = slipFacts(used, held.unit, held.id);
+        const facts = slipFacts(used, held, held.id);
         const kind = held.heldAs ?? 'far off';
         const found = slipOf(held, facts);
         const slip = found?.kind === kind ? found : { ...unexplained, kind };
         return { slip, gauge: used, othersPm: facts.othersPm };
       },
     } satisfies Bench;
-  }, [view, chosen, where, fresh, at, picked, gaugeWords, sayGauges, unitOf]);
+  }, [
+    view,
+    chosen,
+    where,
+    nextCell,
+    fresh,
+    at,
+    picked,
+    gaugeWords,
+    sayGauges,
+    unitOf,
+    blindWord,
+    lastWord,
+    sayLast,
+    seenSet,
+  ]);
 }
 
 const unexplained = {
@@ -153,6 +225,12 @@ const unexplained = {
   elsewhere: null,
   expected: null,
 };
+
+/** The unit a gauge was taught to send in, else the one it is said to read in. */
+function unitByGauge(gauge: Gauge | null): LengthUnit | null {
+  if (gauge === null) return null;
+  return gauge.sendsUnit === 'mm' || gauge.sendsUnit === 'in' ? gauge.sendsUnit : gauge.unit;
+}
 
 /** The gauge chosen here for the feature, else the one its last reading was taken with, on this piece first. */
 function gaugeOf(

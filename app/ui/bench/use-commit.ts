@@ -3,19 +3,26 @@
 import { useLayoutEffect, useRef } from 'react';
 import { entryCell } from '@/lib/rules/entry-cell';
 import { looksCut } from '@/lib/rules/entry-cut';
-import { entryMeaning } from '@/lib/rules/entry-meaning';
 import { entryNext } from '@/lib/rules/entry-next';
+import { entryOffer } from '@/lib/rules/entry-offer';
 import type { EntryCell } from '@/lib/rules/entry-order';
 import { entryPlan, type Place } from '@/lib/rules/entry-plan';
+import { entryReading, type EntryQuestionCode } from '@/lib/rules/entry-reading';
+import { gaugeMessage } from '@/lib/rules/gauge-message';
 import { isEntryRepeat, type EntryCommit } from '@/lib/rules/entry-repeat';
 import { slipOf } from '@/lib/rules/slip';
-import { questionWords } from '@/lib/text/bench-entry';
+import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
 import { entryErrorWords, type EntryError } from '@/lib/text/bench-entry-error';
 import { placeWords } from '@/lib/text/bench-place';
+import { whichGaugeWords } from '@/lib/text/bench-unplaced';
 import { shownLength } from '@/lib/text/shown-size';
+import { spokenLength } from '@/lib/text/spoken-length';
 import type { LengthMeaning } from '@/lib/units/parse-length';
+import type { LengthUnit } from '@/lib/units/picometres';
 import type { Notice } from './entry-notice';
 import { giveFeedback, outcomeOf } from './feedback';
+import { rememberRead } from './last-read';
+import { sayAloud } from './say-aloud';
 import type { Bench } from './use-bench';
 import { plainCorrection } from './use-fresh';
 
@@ -27,6 +34,8 @@ type Decided = {
   place?: Place;
   notCut?: boolean;
   kept?: boolean;
+  /** What a figure without a unit is in, where the text came from a port and no hand can have typed it. */
+  unit?: LengthUnit;
 };
 
 /** Something to do once the bench has changed. */
@@ -37,6 +46,8 @@ type Line = {
   notify: (notice: Notice | null) => void;
   /** Puts a text back into the line, to be mended or answered; the next figure typed replaces it. */
   putBack: (text: string) => void;
+  /** Puts a text beside the line until the gauge it is of is named. */
+  wait: (text: string) => void;
   /** Empties the line, where a text was put back and has now been logged. */
   clear: () => void;
 };
@@ -68,7 +79,12 @@ export function useCommit(
     giveFeedback('not understood');
   }
 
-  function ask(text: string, title: string, answers: { label: string; act: () => void }[]): void {
+  function ask(
+    text: string,
+    title: string,
+    answers: { label: string; act: () => void }[],
+    otherwise?: { act: () => void; says: string },
+  ): void {
     line.putBack(text);
     line.notify({
       kind: 'question',
@@ -81,19 +97,26 @@ export function useCommit(
           act();
         },
       })),
+      ...(otherwise === undefined ? {} : { otherwise }),
     });
     giveFeedback('unsure');
   }
 
-  function judge(text: string, atMs: number, decided: Decided = {}): void {
+  function judge(typed: string, atMs: number, decided: Decided = {}): void {
     const bench = latest.current;
-    const { gauge, feature, chosen, unit, cell } = bench;
-    const read = entryMeaning(text, {
+    const { gauge, feature, chosen, cell } = bench;
+    const text = gaugeMessage(typed, gauge);
+    const unit = decided.unit ?? bench.unit;
+    const setting = {
+      gauge,
       decimal: chosen.decimal,
       unit,
       nominalPm: feature.nominalPm,
       kind: feature.kind,
-    });
+    };
+    // No hand leaves figures out of what comes from a port.
+    const lastFacts = decided.unit === undefined ? bench.lastFacts : null;
+    const read = entryReading(text, setting, bench.lastDigits ? lastFacts : null);
     if (read.kind === 'empty') return line.notify(null);
     if (read.kind === 'begun') {
       return refuse(text, { code: read.aloneSign ? 'alone-sign' : 'no-digits', character: '' });
@@ -101,34 +124,33 @@ export function useCommit(
     if (read.kind === 'error') return refuse(text, read);
     if (text.length > textMax) return refuse(text, { code: 'text-too-long', character: '' });
     if (gauge === null) {
-      line.putBack(text);
-      return line.notify({
-        kind: 'error',
-        says: 'Which gauge is this from? It is kept once you say.',
-      });
+      const unnamed = { text, gaugeId: '', atMs };
+      if (decided.kept !== true && isEntryRepeat(before.current, unnamed))
+        return askRepeat(unnamed);
+      before.current = unnamed;
+      line.wait(text);
+      return line.notify({ kind: 'error', says: whichGaugeWords(text) });
     }
     const again = (more: Decided) => judge(text, atMs, { ...decided, ...more });
+    const askWhich = (code: EntryQuestionCode, meanings: readonly LengthMeaning[]) => {
+      const { title, answers } = questionWords(text, code, meanings, chosen);
+      const answered = answers.map((label, index) => ({
+        label,
+        act: () => again({ meaning: meanings[index]! }),
+      }));
+      ask(text, title, answered);
+    };
     const meaning = decided.meaning ?? (read.kind === 'length' ? read.meaning : null);
     if (meaning === null) {
-      if (read.kind !== 'question') return;
-      const { title, answers } = questionWords(text, read.code, read.meanings, chosen);
-      return ask(
-        text,
-        title,
-        answers.map((label, index) => ({
-          label,
-          act: () => again({ meaning: read.meanings[index]! }),
-        })),
-      );
+      return read.kind === 'question' ? askWhich(read.code, read.meanings) : undefined;
+    }
+    if (decided.meaning === undefined && !bench.lastDigits) {
+      const facts = bench.slipFacts(gauge, { text, unit: meaning.unit });
+      const offered = entryOffer(text, meaning, lastFacts, facts);
+      if (offered !== null) return askWhich('last-digits', offered);
     }
     const now = { text, gaugeId: gauge.id, atMs };
-    if (decided.kept !== true && isEntryRepeat(before.current, now)) {
-      return line.notify({
-        kind: 'repeat',
-        says: `${text.trim()} came twice at once. Repeat ignored.`,
-        keep: () => again({ kept: true }),
-      });
-    }
+    if (decided.kept !== true && isEntryRepeat(before.current, now)) return askRepeat(now);
     const place = decided.place ?? null;
     if (place === null && bench.held !== null) return askWhose(text, again);
     if (place === null && bench.next === null) return askWhere(text, atMs, again);
@@ -139,6 +161,14 @@ export function useCommit(
     log(text, meaning, place ?? bench.next!, now);
   }
 
+  function askRepeat({ text, atMs }: EntryCommit): void {
+    line.notify({
+      kind: 'repeat',
+      says: `${text.trim()} came twice at once. Repeat ignored.`,
+      keep: () => judge(text, atMs, { kept: true }),
+    });
+  }
+
   /** A reading that comes while another is held may be its second measurement, or go on with the plan. */
   function askWhose(text: string, again: (more: Decided) => void): void {
     const bench = latest.current;
@@ -146,9 +176,11 @@ export function useCommit(
     const shown = shownLength(held.valuePm, held.resolutionPm, bench.chosen);
     const there = placeWords(held, bench.feature) || bench.feature.name.toLowerCase();
     const next = bench.next;
-    ask(text, `${text.trim()}: is it for ${there} again?`, [
+    const onward = next ?? { station: held.station, direction: held.direction };
+    const goesOn = () => again({ place: onward });
+    const answers = [
       {
-        label: `it replaces ${shown}`,
+        label: bench.blind === null ? `it replaces ${shown}` : 'it replaces the one held',
         act() {
           bench.fresh.correction({
             ...plainCorrection,
@@ -162,9 +194,14 @@ export function useCommit(
       },
       {
         label: next === null ? 'one more there' : `it is ${placeWords(next, bench.feature)}`,
-        act: () => again({ place: next ?? { station: held.station, direction: held.direction } }),
+        act: goesOn,
       },
-    ]);
+    ];
+    // Who goes on measuring goes on with the plan: nothing that was read is lost by not looking.
+    ask(text, `${text.trim()}: is it for ${there} again?`, answers, {
+      act: goesOn,
+      says: wentOnWords(text, placeWords(onward, bench.feature)),
+    });
   }
 
   /** Every place has a reading: it may be one more, or the first of the next piece. */
@@ -227,7 +264,10 @@ export function useCommit(
     const { piece, feature, chosen } = bench;
     const valuePm = meaning.sizePm;
     const resolutionPm = meaning.resolutionPm ?? gauge.resolutionPm;
-    const slip = slipOf({ text, valuePm, resolutionPm }, bench.slipFacts(gauge, meaning.unit));
+    const slip = slipOf(
+      { text, valuePm, resolutionPm },
+      bench.slipFacts(gauge, { text, unit: meaning.unit }),
+    );
     before.current = now;
     const entry = bench.fresh.reading({
       text,
@@ -244,10 +284,14 @@ export function useCommit(
       heldAs: slip?.kind ?? null,
     });
     bench.pick(null);
+    if (gauge.sendsUnit === 'button') bench.setUnit(meaning.unit);
     line.notify(null);
     const { view, cell: known, partnerStandardPm } = bench;
+    rememberRead(view.sheet.job.id, { pieceId: piece.id, featureId: feature.id, id: entry.id });
     const cell = entryCell(known, [entry], feature.kind, view.cells, partnerStandardPm);
-    giveFeedback(slip === null ? outcomeOf(cell.verdict?.state ?? 'none') : 'unsure');
+    const outcome = bench.hides(cell.readings) ? 'kept' : outcomeOf(cell.verdict?.state ?? 'none');
+    giveFeedback(slip === null ? outcome : 'unsure');
+    sayAloud(spokenLength(valuePm, resolutionPm, meaning.unit));
   }
 
   /** Enter on an empty line: nothing, or on to the next piece when this one is done. */

@@ -1,24 +1,47 @@
 'use client';
 
-import { useRef, useState, type RefObject } from 'react';
-import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
+import {
+  useEffect,
+  useEffectEvent,
+  useLayoutEffect,
+  useRef,
+  useState,
+  type RefObject,
+} from 'react';
+import { flushSync } from 'react-dom';
+import { isAtPace, isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
+import { endsAfterMs, endsWithComma, halfOfDouble, isSecondEnd } from '@/lib/rules/entry-end';
 import type { KeyRole } from '@/lib/rules/entry-key';
+import type { PedalAct } from '@/lib/rules/entry-pedal';
+import { dueOf, type Unplaced } from '@/lib/rules/entry-unplaced';
+import { unkeptWords } from '@/lib/text/bench-entry';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
 import type { Bench } from './use-bench';
 import { useCommit } from './use-commit';
 import { pressed, useKeys } from './use-keys';
+import { useUnplaced } from './use-unplaced';
 
 /** A figure that answers a question stands alone for this long; what comes faster is a gauge typing. */
 const aloneMs = 150;
 
+/** A timer this late was held up by a busy page, and keys may be waiting behind it. */
+const lateMs = 50;
+
 /** What a key does that is not typing; shown and done by the Bench around the entry. */
 export type BenchActs = {
-  void: () => void;
+  /** Takes the last entry back, or puts it back; a sentence where it is on another piece. */
+  void: () => string | null;
+  /** Measures again: what is asked about, else at the place of the last reading. */
+  again: () => void;
   move: (along: 'stations' | 'directions' | 'plan', by: 1 | -1) => void;
   cell: (by: 1 | -1) => void;
   springPass: () => void;
+  /** Shows what to cut next. */
+  cut: () => void;
   listKeys: () => void;
+  /** Shows what this device does. */
+  thisDevice: () => void;
   /** Closes what lies over the bench, so that a reading is seen to arrive. */
   closeLists: () => void;
   /** Notes that metal came off; false when the notebook could not. */
@@ -31,12 +54,22 @@ export type EntryState = {
   typed: string;
   notice: Notice | null;
   dismiss: () => void;
-  /** The input's own event, and its time: something was typed, pasted or rubbed out there. */
-  changed: (atMs: number) => void;
+  /** The input's own event: something was typed, pasted or rubbed out there, or put in as one piece. */
+  changed: (atMs: number, inserted?: string) => void;
   /** Before the input changes: soft keyboards have no key names, only what they are about to insert. */
   beforeInput: (event: InputEvent) => void;
   log: () => void;
   press: (key: KeypadKey) => void;
+  pedal: (act: PedalAct) => void;
+  /** What was typed and is no reading yet. */
+  unplaced: {
+    list: readonly Unplaced[];
+    /** Judges one as if it were typed now. */
+    place: (one: Unplaced) => void;
+    throwAway: () => void;
+  };
+  /** A reading of the chosen gauge that came by its port: it goes the way of a typed one. */
+  arrive: (text: string) => void;
 };
 
 /**
@@ -49,22 +82,39 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const [notice, setNotice] = useState<Notice | null>(null);
   const before = useRef('');
   const burst = useRef(noBurst);
-  /** When the key went down that is about to change the line: its own time, however busy the page is. */
-  const keyAtMs = useRef<number | null>(null);
   /** A text was put back: the next figure begins a new one, a correction mends it. */
   const replaces = useRef(false);
+  /** Texts that were asked about, not answered and typed over since something was kept. */
+  const unkept = useRef<string[]>([]);
   const lone = useRef<{ figure: string; timer: number } | null>(null);
+  /** What stands in the line becomes a reading unless another key comes: a gauge ends it with nothing. */
+  const ending = useRef<number | null>(null);
+  /** When a gauge's message was ended last; the second half of a pair of ends is passed over. */
+  const lastEndMs = useRef<number | null>(null);
 
   const set = (text: string) => {
     const line = input.current;
     if (line === null) return;
     line.value = text;
-    line.setSelectionRange(text.length, text.length);
+    if (text !== '') line.setSelectionRange(text.length, text.length);
     before.current = text;
     setTyped(text);
   };
+  const unplaced = useUnplaced(bench.view.sheet.job.id);
+  const onBench = { pieceId: bench.piece.id, featureId: bench.feature.id };
+  const told = useRef<Notice | null>(null);
   const line = {
-    notify: setNotice,
+    notify(next: Notice | null) {
+      told.current = next;
+      // What was not kept is said until something is.
+      const says = unkeptWords(unkept.current);
+      if (next?.kind === 'question' && says !== '') {
+        setNotice({ ...next, title: `${says} ${next.title}` });
+        return;
+      }
+      if (next === null) unkept.current = [];
+      setNotice(next);
+    },
     clear() {
       replaces.current = false;
       set('');
@@ -73,17 +123,73 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       set(text);
       replaces.current = true;
     },
+    wait(text: string) {
+      unplaced.add({ ...onBench, text, lacks: 'gauge' });
+    },
   };
   const { judge, goNext } = useCommit(bench, line, acts.noteCut);
 
+  // The gauge has been named: what waited for it is logged, one after the other, as if it came now.
+  const due =
+    bench.gauge === null || notice?.kind === 'question' ? null : dueOf(unplaced.list, onBench);
+  const placeDue = useEffectEvent((one: Unplaced) => {
+    unplaced.take(one.id);
+    judge(one.text, nowMs(), { kept: true });
+  });
+  useLayoutEffect(() => {
+    if (due !== null) placeDue(due);
+  }, [due]);
+
+  /** What stands in the line is not ended by itself. */
+  const stay = () => {
+    window.clearTimeout(ending.current ?? undefined);
+    ending.current = null;
+  };
+
   const log = (atMs: number) => {
-    const text = input.current?.value ?? '';
+    const standing = input.current?.value ?? '';
     if (lone.current !== null || notice?.kind === 'question') return;
+    stay();
+    const isSent = isAtPace(burst.current, 201);
+    const text = bench.gauge?.sendsEnd === 'space' ? standing.trim() : standing;
     burst.current = noBurst;
     replaces.current = false;
     set('');
-    if (text.trim() === '') goNext();
-    else judge(text, atMs);
+    if (text.trim() === '') {
+      if (!isSecondEnd(lastEndMs.current, atMs)) goNext();
+      return;
+    }
+    lastEndMs.current = isSent ? atMs : null;
+    const half = halfOfDouble(text, bench.gauge);
+    judge(half ?? text, atMs);
+    if (half !== null) judge(half, atMs);
+  };
+  const latestLog = useRef(log);
+  useLayoutEffect(() => {
+    latestLog.current = log;
+  });
+  useEffect(() => () => window.clearTimeout(ending.current ?? undefined), []);
+
+  const endAfter = (pauseMs: number) => {
+    const { lastAtMs } = burst.current;
+    const armedMs = nowMs();
+    const end = () => {
+      ending.current = null;
+      // The next message is judged by the bench as it is after this one.
+      flushSync(() => latestLog.current(lastAtMs + pauseMs));
+    };
+    ending.current = window.setTimeout(() => {
+      if (nowMs() - armedMs < pauseMs + lateMs) end();
+      else ending.current = window.setTimeout(end, lateMs);
+    }, pauseMs);
+  };
+  /** The next character begins another message: the pause is over, or a space has ended the one before. */
+  const isNextMessage = (character: string, atMs: number): boolean => {
+    if (ending.current === null) return false;
+    const text = input.current?.value ?? '';
+    if (bench.gauge?.sendsEnd === 'space') return /[\d.,+\-\u2212]/.test(character);
+    const pauseMs = endsAfterMs(text, bench.gauge, burst.current);
+    return pauseMs !== null && atMs - burst.current.lastAtMs >= pauseMs;
   };
 
   const insert = (characters: string, atMs: number) => {
@@ -98,17 +204,29 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     );
     changed(atMs);
   };
-  const changed = (atMs: number) => {
+  const changed = (atMs: number, inserted = '') => {
+    stay();
     const text = input.current?.value ?? '';
-    burst.current =
-      text.length > before.current.length
-        ? withCharacter(text.length === 1 ? noBurst : burst.current, keyAtMs.current ?? atMs)
-        : noBurst;
-    keyAtMs.current = null;
+    if (text.length <= before.current.length) burst.current = noBurst;
+    else {
+      if (before.current === '') burst.current = noBurst;
+      burst.current = withCharacter(burst.current, atMs);
+      // No hand puts in several characters at once; what is pasted is not counted.
+      for (let n = 1; n < inserted.length; n += 1) {
+        burst.current = withCharacter(burst.current, atMs);
+      }
+    }
     if (text === '') replaces.current = false;
     before.current = text;
     if (notice?.kind === 'error' || notice?.kind === 'repeat') setNotice(null);
+    if (text.endsWith(',') && endsWithComma(text.slice(0, -1), bench.gauge)) {
+      set(text.slice(0, -1));
+      log(atMs);
+      return;
+    }
     setTyped(text);
+    const pauseMs = endsAfterMs(text, bench.gauge, burst.current);
+    if (pauseMs !== null) endAfter(pauseMs);
   };
 
   /** What has to happen before a character goes into the line. */
@@ -117,9 +235,15 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const figure = dropLone();
     if (notice?.kind === 'question') {
       const open = (input.current?.value ?? '').trim();
+      const { otherwise } = notice;
+      otherwise?.act();
       set(figure ?? '');
       replaces.current = false;
-      setNotice({ kind: 'said', says: `${open} was not answered, and not kept.` });
+      if (otherwise === undefined) {
+        unkept.current.push(open);
+        unplaced.add({ ...onBench, text: open, lacks: 'answer' });
+      }
+      setNotice({ kind: 'said', says: otherwise?.says ?? unkeptWords(unkept.current) });
     } else if (replaces.current) {
       replaces.current = false;
       set('');
@@ -136,6 +260,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const at = input.current;
     if (at === null) return;
     dropLone();
+    stay();
     if (notice?.kind === 'question') setNotice(null);
     replaces.current = false;
     set([...at.value].slice(0, -1).join(''));
@@ -158,6 +283,12 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     };
   };
 
+  /** A comma or a space on an empty line, right behind an end: the gauge sends both. */
+  const isSecondHalf = (character: string, atMs: number) =>
+    (character === ',' || character === ' ') &&
+    input.current?.value === '' &&
+    isSecondEnd(lastEndMs.current, atMs);
+
   /** True where the event has been dealt with and must do nothing more by itself. */
   const play = (role: KeyRole, target: EventTarget | null, atMs: number): boolean => {
     const isHere = target === input.current;
@@ -166,13 +297,19 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     switch (role.kind) {
       case 'type':
         if (isPressed && role.character === ' ') return false;
+        if (isNextMessage(role.character, atMs)) log(atMs);
+        if (isSecondHalf(role.character, atMs)) return true;
         makeRoom();
-        if (isHere) {
-          keyAtMs.current = atMs;
-          return false;
-        }
-        input.current?.focus();
+        // Put in here and now: between a key and its character the browser lets the focus go elsewhere (a
+        // question that opens, a list that closes), and the character with it.
+        if (!isHere) input.current?.focus();
         insert(role.character, atMs);
+        return true;
+      case 'overwrite':
+        if (isHere) return false;
+        if (hasList) return true;
+        input.current?.focus();
+        input.current?.select();
         return true;
       case 'log':
         if (isPressed || hasList) return false;
@@ -184,7 +321,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         rubOut();
         return true;
       case 'tab':
-        if (!isHere || !isGaugeTab(burst.current, atMs)) return false;
+        if (!isHere) return false;
+        if (input.current?.value === '' && isSecondEnd(lastEndMs.current, atMs)) return true;
+        if (!isGaugeTab(burst.current, atMs)) return false;
         log(atMs);
         return true;
       case 'escape':
@@ -205,11 +344,22 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         return true;
       case 'void':
         if (hasList) return false;
-        acts.void();
+        takeBack();
+        return true;
+      case 'last digits':
+        if (hasList) return false;
+        bench.setLastDigits(!bench.lastDigits && bench.blind === null);
+        return true;
+      case 'this device':
+        acts.thisDevice();
         return true;
       case 'spring pass':
         if (hasList) return false;
         acts.springPass();
+        return true;
+      case 'cut':
+        if (hasList) return false;
+        acts.cut();
         return true;
       case 'list keys':
         acts.listKeys();
@@ -220,12 +370,51 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     isEmpty: (input.current?.value ?? '') === '',
     answers: notice?.kind === 'question' ? notice.answers.length : 0,
     shortcuts,
+    prefix: bench.gauge?.sendsPrefix ?? null,
   });
 
   const { beforeInput } = useKeys(input, state, play);
 
+  function takeBack(): void {
+    const says = acts.void();
+    if (says !== null) setNotice({ kind: 'said', says });
+  }
+
+  const pedal = (act: PedalAct) => {
+    const field = document.activeElement;
+    if (field instanceof HTMLInputElement && field !== input.current && field.form !== null) {
+      // A form lies over the bench: the pedal that logs says that it is right.
+      if (act === 'commit') field.form.requestSubmit();
+      return;
+    }
+    acts.closeLists();
+    const isEmpty = (input.current?.value ?? '') === '';
+    if (act === 'next') acts.move('plan', 1);
+    else if (act === 'commit') {
+      if (isEmpty) acts.again();
+      else log(nowMs());
+    } else if (isEmpty) takeBack();
+    else {
+      stay();
+      setNotice(null);
+      line.clear();
+    }
+  };
+
   const press = (key: KeypadKey) => {
     switch (key) {
+      case 'unit':
+        bench.setUnit(bench.unit === 'mm' ? 'in' : 'mm');
+        return;
+      case 'last digits':
+        bench.setLastDigits(!bench.lastDigits);
+        return;
+      case 'next':
+        acts.cell(1);
+        return;
+      case 'more':
+        acts.thisDevice();
+        return;
       case 'log':
         log(nowMs());
         return;
@@ -242,11 +431,35 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         if (answered !== undefined) return answered.act();
         makeRoom();
         insert(key, nowMs());
+        // A thumb ends with Log, however quick it is.
+        stay();
+        burst.current = { ...burst.current, longestGapMs: Infinity };
       }
     }
   };
 
+  const arrive = (text: string) => {
+    // What was open is settled, and on the bench, before this one is judged.
+    flushSync(makeRoom);
+    const dropped = unkeptWords(unkept.current);
+    const { gauge, unit } = bench;
+    const rule = gauge?.sendsUnit;
+    judge(text, nowMs(), {
+      unit: rule === 'mm' || rule === 'in' ? rule : (gauge?.unit ?? unit),
+    });
+    // It was kept before anybody could see what was dropped for it.
+    if (dropped !== '' && told.current === null) setNotice({ kind: 'said', says: dropped });
+  };
+
+  const place = (one: Unplaced) => {
+    makeRoom();
+    unplaced.take(one.id);
+    input.current?.focus({ preventScroll: true });
+    judge(one.text, nowMs(), { kept: true });
+  };
+
   return {
+    unplaced: { list: unplaced.list, place, throwAway: () => unplaced.take('all') },
     input,
     typed,
     notice,
@@ -255,6 +468,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     beforeInput,
     log: () => log(nowMs()),
     press,
+    pedal,
+    arrive,
   };
 }
 

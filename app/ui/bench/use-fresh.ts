@@ -1,18 +1,21 @@
 'use client';
 
-import { useCallback, useMemo, useState } from 'react';
+import { startTransition, useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { localInstant } from '@/lib/outbox/local-instant';
 import type { Draft } from '@/lib/outbox/entry';
 import { OutboxError } from '@/lib/outbox/trouble';
 import { uuidv7 } from '@/lib/outbox/ids';
 import type { FreshEntry } from '@/lib/rules/entry-cell';
+import type { JobView } from '@/lib/rules/job-view';
 import { useJob } from '../job/job-provider';
 
 /** Something entered here that the job's own view does not hold yet. */
 export type Fresh = {
   entry: FreshEntry;
-  draft: Draft & { id: string };
-  /** Null while it is being kept; the code of what went wrong when it was not. */
+  draft: Exclude<Draft, { kind: 'cut' }> & { id: string };
+  /** The disk of this device has it. It stays here until the job's view shows it. */
+  kept: boolean;
+  /** The code of what went wrong when it could not be kept; null otherwise. */
   failure: string | null;
 };
 
@@ -41,21 +44,36 @@ export type FreshList = {
 };
 
 /**
- * What was entered here and is not on the disk yet: on screen in the same frame, gone from here when the
- * outbox shows it itself. What the device could not keep stays, loudly, until it is.
+ * What was entered here and the job's view does not show yet: on screen in the same frame, gone from here when it
+ * is in the view, which follows a moment later. What the device could not keep stays, loudly, until it is.
  */
 export function useFresh(): FreshList {
   const { view, keep } = useJob();
   const jobId = view.sheet.job.id;
-  const [list, setList] = useState<readonly Fresh[]>([]);
+  const [all, setAll] = useState<readonly Fresh[]>([]);
+  const latestView = useRef(view);
+  useLayoutEffect(() => {
+    latestView.current = view;
+  }, [view]);
+  const list = useMemo(() => {
+    const waiting = all.filter((one) => !(one.kept && isIn(view, one)));
+    return waiting.length === all.length ? all : waiting;
+  }, [all, view]);
 
   const send = useCallback(
     (draft: Fresh['draft']) => {
       keep(draft).then(
-        () => setList((old) => old.filter(({ draft: { id } }) => id !== draft.id)),
+        () =>
+          startTransition(() =>
+            setAll((old) =>
+              old
+                .filter((one) => !(one.kept && isIn(latestView.current, one)))
+                .map((one) => (one.draft.id === draft.id ? { ...one, kept: true } : one)),
+            ),
+          ),
         (error: unknown) => {
           const failure = error instanceof OutboxError ? error.code : 'outbox/storage-lost';
-          setList((old) =>
+          setAll((old) =>
             old.map((one) => (one.draft.id === draft.id ? { ...one, failure } : one)),
           );
         },
@@ -71,8 +89,9 @@ export function useFresh(): FreshList {
         entry.kind === 'reading'
           ? { kind: 'reading', jobId, id, deviceTime, row: entry.row }
           : { kind: 'correction', jobId, id, deviceTime, row: entry.row };
-      setList((old) => [...old, { entry, draft, failure: null }]);
-      send(draft);
+      setAll((old) => [...old, { entry, draft, kept: false, failure: null }]);
+      // Not within the key's own event: the reading is drawn first, and the disk has it no later for that.
+      setTimeout(() => send(draft), 0);
       return entry;
     },
     [jobId, send],
@@ -93,12 +112,19 @@ export function useFresh(): FreshList {
     (id: string) => {
       const failed = list.find(({ draft }) => draft.id === id);
       if (failed === undefined) return;
-      setList((old) => old.map((one) => (one.draft.id === id ? { ...one, failure: null } : one)));
+      setAll((old) => old.map((one) => (one.draft.id === id ? { ...one, failure: null } : one)));
       send(failed.draft);
     },
     [list, send],
   );
   return useMemo(() => ({ list, reading, correction, again }), [list, reading, correction, again]);
+}
+
+/** The newest rows come last, so what was just entered is found at once. */
+function isIn({ sheet }: JobView, { entry }: Fresh): boolean {
+  const rows: readonly { id: string }[] =
+    entry.kind === 'reading' ? sheet.readings : sheet.corrections;
+  return rows.findLast(({ id }) => id === entry.id) !== undefined;
 }
 
 function now(): string {

@@ -1,5 +1,6 @@
 'use client';
 
+import { useMemo } from 'react';
 import type { KeptFacts } from '@/lib/text/bench-head';
 import { useJob } from '../job/job-provider';
 import type { Bench } from './use-bench';
@@ -11,15 +12,17 @@ export function useKeptFacts({ fresh, last, plan }: Bench): KeptFacts {
   const device = useDeviceWord();
   const reached = (): KeptFacts['reached'] => {
     if (fresh.list.some(({ failure }) => failure !== null)) return 'not kept';
-    if (fresh.list.length > 0) return 'being kept';
+    if (fresh.list.some(({ kept }) => !kept)) return 'being kept';
     if (last === null) return null;
+    if (fresh.list.some(({ entry }) => entry.id === last.id)) return 'on this device';
     return pending.has(last.id) ? 'on this device' : 'in the book';
   };
-  return {
-    reached: reached(),
-    at: last?.deviceTime ?? null,
-    unsent: outbox.unsent,
-    held: plan.held,
-    device,
-  };
+  const now = reached();
+  const at = last?.deviceTime ?? null;
+  const { unsent } = outbox;
+  const { held } = plan;
+  return useMemo(
+    () => ({ reached: now, at, unsent, held, device }),
+    [now, at, unsent, held, device],
+  );
 }

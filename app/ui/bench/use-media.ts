@@ -6,7 +6,7 @@ import { useCallback, useSyncExternalStore } from 'react';
 export function useMedia(query: string): boolean {
   const subscribe = useCallback(
     (listener: () => void) => {
-      const media = window.matchMedia(query);
+      const media = mediaOf(query);
       media.addEventListener('change', listener);
       return () => media.removeEventListener('change', listener);
     },
@@ -14,7 +14,16 @@ export function useMedia(query: string): boolean {
   );
   return useSyncExternalStore(
     subscribe,
-    () => window.matchMedia(query).matches,
+    () => mediaOf(query).matches,
     () => false,
   );
+}
+
+/** Asked at every drawing: the browser need not read the words of a query each time. */
+const known = new Map<string, MediaQueryList>();
+
+function mediaOf(query: string): MediaQueryList {
+  const media = known.get(query) ?? window.matchMedia(query);
+  known.set(query, media);
+  return media;
 }

@@ -4,6 +4,7 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import { entryOrder, type EntryCell, type EntryOrder } from '@/lib/rules/entry-order';
 import { entryStart } from '@/lib/rules/entry-start';
 import type { JobView } from '@/lib/rules/job-view';
+import { cameBack } from './came-back';
 import { recall, remember } from './device-memory';
 import { useMemory } from './use-memory';
 
@@ -13,6 +14,8 @@ export type Where = {
   /** The piece and the feature on the bench; null in a job without features. */
   cell: EntryCell | null;
   goTo: (cell: EntryCell) => void;
+  /** It opened where this device had stopped. */
+  cameBack: boolean;
   order: EntryOrder;
   setOrder: (order: EntryOrder) => void;
   /** The piece or feature before or after this one, in the order chosen. */
@@ -23,6 +26,7 @@ export type Where = {
 export function useWhere(view: JobView, asked: Asked): Where {
   const jobId = view.sheet.job.id;
   const [chosen, setChosen] = useState<EntryCell | null>(null);
+  const [isBack, setBack] = useState(false);
   const [orderWord, sayOrder] = useMemory(`order:${jobId}`);
   const order: EntryOrder =
     orderWord === 'this feature on every piece' ? orderWord : 'all of a piece';
@@ -31,6 +35,7 @@ export function useWhere(view: JobView, asked: Asked): Where {
     (cell: EntryCell) => {
       setChosen(cell);
       remember(`stop:${jobId}`, JSON.stringify(cell));
+      remember(`act:${jobId}`, String(Date.now()));
       const address = new URL(window.location.href);
       address.searchParams.set('piece', cell.pieceId);
       address.searchParams.set('feature', cell.featureId);
@@ -47,9 +52,13 @@ export function useWhere(view: JobView, asked: Asked): Where {
   );
   useEffect(() => {
     if (chosen !== null) return;
-    const start = entryStart(view, { asked, stopped: stopOf(recall(`stop:${jobId}`)) });
+    const stopped = stopOf(recall(`stop:${jobId}`));
+    const start = entryStart(view, { asked, stopped });
+    const isSame = start?.pieceId === stopped?.pieceId && start?.featureId === stopped?.featureId;
+    if (start === null) return;
     // oxlint-disable-next-line react/set-state-in-effect -- it is known only once the page is in the browser
-    if (start !== null) goTo(start);
+    if (isSame && cameBack(asked, jobId)) setBack(true);
+    goTo(start);
   }, [chosen, view, asked, jobId, goTo]);
 
   const cell = stands ? chosen : first;
@@ -58,7 +67,10 @@ export function useWhere(view: JobView, asked: Asked): Where {
       cell === null ? null : entryOrder(view.parts, order, cell, by, pass),
     [view.parts, order, cell],
   );
-  return { cell, goTo, order, setOrder: sayOrder, beside };
+  return useMemo(
+    () => ({ cell, goTo, cameBack: isBack, order, setOrder: sayOrder, beside }),
+    [cell, goTo, isBack, order, sayOrder, beside],
+  );
 }
 
 function isThere(view: JobView, cell: EntryCell): boolean {

@@ -4,7 +4,8 @@ import Link from 'next/link';
 import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
 import { verdictWords } from '@/lib/text/verdict';
-import { figureOf, markStateOf, resolutionOf, stripOf } from '../job/cell-shown';
+import { shownLength } from '@/lib/text/shown-size';
+import { figureOf, markStateOf, resolutionOf, stripOf, targetOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
 import { SizeStrip } from '../strip/size-strip';
 import { VerdictMark } from '../verdict/verdict-mark';
@@ -21,13 +22,15 @@ export function BoardCell({ piece, feature, picked }: Props) {
   const resolutionPm = resolutionOf(view, cell, feature);
   const decide = state === 'out' || state === 'unsure' || state === 'held';
   const live = state === 'to make' && figure !== '';
+  const target = targetOf(view, piece.id, feature.id);
+  const to = target === null ? '' : shownLength(target.targetPm, resolutionPm, chosen);
   const word =
     cell.verdict !== null && state !== 'held'
       ? verdictWords(cell.verdict, { ...chosen, resolutionPm })
       : state === 'held'
         ? 'held'
         : state === 'to make'
-          ? 'to make'
+          ? `to make${to === '' ? '' : ` to ${to}`}`
           : 'not measured';
   const href = `/jobs/${piece.jobId}/bench?piece=${piece.id}&feature=${feature.id}`;
   return (
@@ -40,7 +43,7 @@ export function BoardCell({ piece, feature, picked }: Props) {
           {piece.mark} {feature.name}
         </span>
         <span className={styles.figure} data-held={state === 'held'}>
-          {figure}
+          {figure === '' && to !== '' ? <span className={styles.to}>{to}</span> : figure}
         </span>
         <VerdictMark state={state} side={cell.verdict?.side ?? null} word={word} />
         {(cell.size !== null || cell.limitsFrom !== 'open') && (
@@ -54,6 +57,16 @@ export function BoardCell({ piece, feature, picked }: Props) {
           </span>
         )}
       </Link>
+      {live && to !== '' && (
+        <Link
+          href={`/jobs/${piece.jobId}/cut?piece=${piece.id}&feature=${feature.id}`}
+          className={styles.cutLink}
+          prefetch={false}
+        >
+          to {to}
+          <span className="unseen">, cut {piece.mark}</span>
+        </Link>
+      )}
     </td>
   );
 }

@@ -5,7 +5,7 @@ import { boardSummary } from './board-summary';
 import { DrawingPanel } from '../drawing/drawing-panel';
 import { useJob } from '../job/job-provider';
 import { nextWords } from '../job/next-words';
-import { LinkButton } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { SheetFrame } from '../job/sheet-frame';
 import { DecidePanel } from './decide-panel';
 import { DeparturePanel } from './departure-panel';

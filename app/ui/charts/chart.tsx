@@ -21,17 +21,19 @@ type Props = {
   title: string;
   /** The same in a table. */
   table: ReactNode;
+  /** How high it stands; a plot under another one is lower. */
+  height?: 'full' | 'half' | 'low';
   config: (palette: Palette) => ChartConfiguration<'scatter', ScatterDataPoint[]>;
 };
 
 /** The one place a chart.js chart is drawn: theme followed, title and table demanded, nothing animated. */
-export function Chart({ title, table, config }: Props) {
+export function Chart({ title, table, config, height = 'full' }: Props) {
   const box = useRef<HTMLDivElement>(null);
   const palette = usePalette(box);
   const made = useMemo(() => config(palette ?? paper), [config, palette]);
   return (
     <figure className={styles.chart}>
-      <div ref={box} className={styles.canvas}>
+      <div ref={box} className={styles.canvas} data-height={height}>
         {palette !== null && (
           <Canvas
             // A chart keeps the plugins it was made with: other plugins are another chart.

@@ -9,15 +9,23 @@ const air = 0.08;
 /** Both ends of the upright scale, in steps from the nominal: limits, bars, and the line to the last piece. */
 export function heightRange(data: RunChartData): { min: number; max: number } {
   const { points, lower, upper, line, batchEnd } = data;
-  const heights = [
-    ...points.flatMap(({ height, doubt }) => [height - doubt, height + doubt]),
-    ...[lower, upper].flatMap((limit) => (limit === null ? [] : [limit.height])),
-    ...(line ?? [])
-      .filter(({ ordinal }) => ordinal <= batchEnd + 0.5)
-      .flatMap(({ low, high }) => [low, high]),
-  ];
-  if (heights.length === 0) return { min: -1, max: 1 };
-  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  let [low, high] = [Infinity, -Infinity];
+  const cover = (height: number) => {
+    low = Math.min(low, height);
+    high = Math.max(high, height);
+  };
+  for (const { height, doubt } of points) {
+    cover(height - doubt);
+    cover(height + doubt);
+  }
+  if (lower !== null) cover(lower.height);
+  if (upper !== null) cover(upper.height);
+  for (const at of line ?? []) {
+    if (at.ordinal > batchEnd + 0.5) continue;
+    cover(at.low);
+    cover(at.high);
+  }
+  if (low > high) return { min: -1, max: 1 };
   const pad = Math.max(1, (high - low) * air);
   return { min: low - pad, max: high + pad };
 }

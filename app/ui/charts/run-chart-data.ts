@@ -1,3 +1,4 @@
+import type { OddPiece } from '@/lib/rules/odd-pieces';
 import type { RunView } from '@/lib/rules/run-view';
 import { eventWords } from '@/lib/text/event-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
@@ -19,9 +20,14 @@ export type RunChartData = {
     doubt: number;
     earlier: boolean;
     last: boolean;
+    /** Off the line, and nobody has said yet that it is right. */
+    odd: boolean;
     /** "W11 11.990" */
     label: string;
   }[];
+  /** Set aside: shown, and part of no figure and of no scale. */
+  aside: { ordinal: number; mark: string; height: number }[];
+  decimal: Shown['decimal'];
   lower: { height: number; label: string } | null;
   upper: { height: number; label: string } | null;
   /** The line and its 95 % band of single pieces at whole and half ordinals; null without a drift. */
@@ -37,27 +43,37 @@ export type RunChartData = {
 };
 
 /** What the chart of a run shows. Pure; no point is made up, gaps in the pieces stay gaps. */
-export function runChartData(view: RunView, shown: Shown): RunChartData {
+export function runChartData(
+  view: RunView,
+  shown: Shown,
+  odd: readonly OddPiece[] = [],
+): RunChartData {
+  const isOdd = new Set(odd.filter(({ saidRight }) => !saidRight).map((one) => one.point.ordinal));
   const stepPm = chartStepPm[shown.unit];
-  const { nominalPm } = view.feature;
+  const { nominalPm } = view;
+  const several = view.features.length > 1;
   const decimals = decimalsForResolution(stepPm, shown.unit);
   const nominal = formatLength(nominalPm, { ...shown, decimals });
   const step = formatLength(stepPm, { ...shown, decimals });
   const heightOf = (pm: number) => (pm - nominalPm) / stepPm;
   const mmToSteps = (mm: number) => (mm * 1e9) / stepPm;
   const limit = (pm: number | null) =>
-    pm === null ? null : { height: heightOf(pm), label: formatLength(pm, { ...shown, decimals }) };
+    pm === null
+      ? null
+      : { height: heightOf(pm), label: formatLength(pm, { ...shown, decimals, sign }) };
+  const sign = several ? ('always' as const) : ('needed' as const);
 
-  const lastMade = view.points.at(-1)?.piece.ordinal ?? 0;
+  const lastMade = view.points.at(-1)?.ordinal ?? 0;
   const batchEnd = view.pieces.at(-1)?.ordinal ?? Math.max(1, lastMade);
-  const points = view.points.map(({ piece, size, earlier }) => ({
-    ordinal: piece.ordinal,
-    mark: piece.mark,
-    height: heightOf(size.valuePm),
+  const points = view.points.map(({ ordinal, mark, valuePm, size, earlier }) => ({
+    ordinal,
+    mark,
+    height: heightOf(valuePm),
     doubt: size.expandedPm / stepPm,
     earlier,
-    last: piece.ordinal === lastMade,
-    label: `${piece.mark} ${shownLength(size.valuePm, stepPm, shown)}`,
+    last: ordinal === lastMade,
+    odd: isOdd.has(ordinal),
+    label: `${mark} ${shownLength(valuePm, stepPm, shown, sign)}`,
   }));
 
   const drift = view.drift?.kind === 'line' ? view.drift : null;
@@ -73,7 +89,7 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
           words: meetsWords(view, ahead.crossing),
         };
   const lineEnd = Math.max(batchEnd, Math.min(crossing?.last ?? 0, batchEnd * 2)) + 1;
-  const first = drift === null ? 0 : view.points[drift.firstIndex]!.piece.ordinal;
+  const first = drift === null ? 0 : view.points[drift.firstIndex]!.ordinal;
   const line =
     drift === null
       ? null
@@ -87,8 +103,14 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
           };
         });
   return {
-    heightTitle: `from ${nominal}, in ${step} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
+    heightTitle: `from ${several ? 'own nominal' : nominal}, in ${step} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
     points,
+    aside: view.aside.map(({ ordinal, mark, valuePm }) => ({
+      ordinal,
+      mark,
+      height: heightOf(valuePm),
+    })),
+    decimal: shown.decimal,
     lower: limit(view.limits.lowerPm),
     upper: limit(view.limits.upperPm),
     line,
@@ -97,7 +119,7 @@ export function runChartData(view: RunView, shown: Shown): RunChartData {
     crossing: crossing !== null && crossing.first < lineEnd ? crossing : null,
     events: view.events.map((event) => ({
       ordinal: event.afterOrdinal + 0.5,
-      ...eventWords(event),
+      ...eventWords(event, shown),
     })),
     actAfter:
       view.piecesLeft !== null && view.nextPiece !== null && lastMade + view.piecesLeft < batchEnd

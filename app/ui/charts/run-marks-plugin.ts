@@ -1,17 +1,8 @@
-import type { Chart, ChartArea, Plugin } from 'chart.js';
+import type { Plugin } from 'chart.js';
+import { figure, penOf, stroke, write, type Pen } from './chart-pen';
+import { drawAxes } from './draw-axes';
 import type { Palette } from './palette';
 import type { RunChartData } from './run-chart-data';
-import { tickStep } from './tick-step';
-
-const figure = "'B612', sans-serif";
-
-type Pen = {
-  ctx: CanvasRenderingContext2D;
-  area: ChartArea;
-  x: (ordinal: number) => number;
-  y: (height: number) => number;
-  palette: Palette;
-};
 
 /** Draws what chart.js has no word for: limits, ticks, bars, the hatched band, events, the crossing. */
 export function runMarksPlugin(data: RunChartData, palette: Palette): Plugin<'scatter'> {
@@ -24,57 +15,21 @@ export function runMarksPlugin(data: RunChartData, palette: Palette): Plugin<'sc
       drawEvents(pen, data);
       drawLimits(pen, data);
       drawBars(pen, data);
+      drawAside(pen, data);
     },
     afterDatasetsDraw(chart) {
       const pen = penOf(chart, palette);
-      drawAxes(pen, data);
+      drawAxes(pen, {
+        firstMark: data.points[0]?.mark ?? '',
+        end: Math.max(data.batchEnd, data.lastMade),
+        finest: 1,
+        decimal: data.decimal,
+      });
+      drawOdd(pen, data);
       drawCrossing(pen, data);
       drawLastLabel(pen, data);
     },
   };
-}
-
-function penOf(chart: Chart<'scatter'>, palette: Palette): Pen {
-  const { ctx, chartArea: area, scales } = chart;
-  return {
-    ctx,
-    area,
-    palette,
-    x: (ordinal) => scales['x']!.getPixelForValue(ordinal),
-    y: (height) => scales['y']!.getPixelForValue(height),
-  };
-}
-
-function stroke(
-  { ctx }: Pen,
-  colour: string,
-  width: number,
-  points: readonly (readonly [number, number])[],
-  dash: number[] = [],
-): void {
-  ctx.save();
-  ctx.strokeStyle = colour;
-  ctx.lineWidth = width;
-  ctx.setLineDash(dash);
-  ctx.beginPath();
-  points.forEach(([px, py], index) => (index === 0 ? ctx.moveTo(px, py) : ctx.lineTo(px, py)));
-  ctx.stroke();
-  ctx.restore();
-}
-
-function write(
-  { ctx }: Pen,
-  text: string,
-  at: readonly [number, number],
-  how: { colour: string; font: string; align?: CanvasTextAlign; baseline?: CanvasTextBaseline },
-): void {
-  ctx.save();
-  ctx.fillStyle = how.colour;
-  ctx.font = `${how.font} ${figure}`;
-  ctx.textAlign = how.align ?? 'left';
-  ctx.textBaseline = how.baseline ?? 'middle';
-  ctx.fillText(text, at[0], at[1]);
-  ctx.restore();
 }
 
 /** The ground between the limits, or on the inner side of the only one. */
@@ -146,56 +101,38 @@ function drawBars(pen: Pen, { points }: RunChartData): void {
   }
 }
 
-function drawAxes(pen: Pen, { points, batchEnd, lastMade }: RunChartData): void {
-  const { area, palette } = pen;
-  const { left, right, top, bottom } = area;
-  stroke(pen, palette.ink, 1.5, [
-    [left, top],
-    [left, bottom],
-    [right, bottom],
-  ]);
-  const perStep = Math.abs(pen.y(1) - pen.y(0));
-  const minor = tickStep(8 / perStep, 1);
-  const major = tickStep(44 / perStep, minor);
-  const from = (bottom - pen.y(0)) / -perStep;
-  const to = (pen.y(0) - top) / perStep;
-  for (let n = Math.ceil(from / minor); n * minor <= to; n += 1) {
-    const height = n * minor;
-    const isMajor = Math.abs(height / major - Math.round(height / major)) < 1e-9;
-    const length = isMajor ? 10 : 5;
-    stroke(pen, palette.ink, isMajor ? 1.5 : 1, [
-      [left - length, pen.y(height)],
-      [left, pen.y(height)],
+/** Set aside: a ring with a line through, at the edge of the plot where it lies beyond it. */
+function drawAside(pen: Pen, { aside }: RunChartData): void {
+  const { ctx, area, palette } = pen;
+  for (const { ordinal, height } of aside) {
+    const px = pen.x(ordinal);
+    const py = Math.min(area.bottom - 8, Math.max(area.top + 8, pen.y(height)));
+    ctx.save();
+    ctx.strokeStyle = palette.ink;
+    ctx.lineWidth = 1.2;
+    ctx.beginPath();
+    ctx.arc(px, py, 5.5, 0, 2 * Math.PI);
+    ctx.stroke();
+    ctx.restore();
+    stroke(pen, palette.ink, 1.2, [
+      [px - 9, py + 5],
+      [px + 9, py - 5],
     ]);
-    if (!isMajor) continue;
-    const sign = height > 0 ? '+' : height < 0 ? '\u2212' : '';
-    const text = `${sign}${Math.abs(height)}`;
-    write(pen, text, [left - 14, pen.y(height)], {
-      colour: palette.ink,
-      font: '14px',
-      align: 'right',
-    });
   }
-  const end = Math.max(batchEnd, lastMade);
-  const every = tickStep(34 / Math.abs(pen.x(1) - pen.x(0)), 1);
-  const firstMark = points[0]?.mark ?? '';
-  for (let ordinal = 1; ordinal <= end; ordinal += 1) {
-    const isLast = ordinal === end;
-    const clear = pen.x(end) - pen.x(ordinal) > 64 || end <= 20;
-    const named = ordinal === 1 || isLast || (ordinal % every === 0 && clear);
-    if (!named && every > 10) continue;
-    stroke(pen, palette.ink, isLast ? 2.5 : 1, [
-      [pen.x(ordinal), bottom],
-      [pen.x(ordinal), bottom + (isLast ? 10 : 5)],
-    ]);
-    if (!named) continue;
-    const prefix = firstMark.replace(/\d+$/, '');
-    const text = ordinal === 1 ? `${prefix}1` : isLast ? `${ordinal}, last` : String(ordinal);
-    write(pen, text, [pen.x(ordinal), bottom + 19], {
-      colour: palette.ink,
-      font: '14px',
-      align: 'center',
-    });
+}
+
+/** Off the line: a warm ring round the point. */
+function drawOdd(pen: Pen, { points }: RunChartData): void {
+  const { ctx, palette } = pen;
+  for (const { ordinal, height, odd } of points) {
+    if (!odd) continue;
+    ctx.save();
+    ctx.strokeStyle = palette.warm;
+    ctx.lineWidth = 2;
+    ctx.beginPath();
+    ctx.arc(pen.x(ordinal), pen.y(height), 11, 0, 2 * Math.PI);
+    ctx.stroke();
+    ctx.restore();
   }
 }
 

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
-import { LinkButton } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { DepartureForm } from './departure-form';
 import { Entry } from './entry';
 import { FeatureForm } from './feature-form';

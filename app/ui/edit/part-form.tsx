@@ -6,6 +6,7 @@ import type { Part } from '@/lib/schema/part';
 import { uuidv7 } from '@/lib/outbox/ids';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
+import { MaterialField } from '../materials/material-field';
 import { Field } from '../primitives/field';
 import { KeptForm } from './kept-form';
 
@@ -13,7 +14,7 @@ type Props = { part: Part | null; onDone: () => void };
 
 /** One part: name, how many, mark and material. More wanted makes more pieces; fewer strikes none. */
 export function PartForm({ part, onDone }: Props) {
-  const { view } = useJob();
+  const { view, chosen } = useJob();
   const { make, change, trouble, busy } = useThings();
   const [draft, setDraft] = useState({
     name: part?.name ?? '',
@@ -55,11 +56,11 @@ export function PartForm({ part, onDone }: Props) {
         maxLength={6}
         onChange={(event) => edit({ prefix: event.target.value })}
       />
-      <Field
-        label="Material"
+      <MaterialField
         value={draft.material}
-        maxLength={120}
-        onChange={(event) => edit({ material: event.target.value })}
+        own={view.sheet.materials}
+        decimal={chosen.decimal}
+        onChange={(material) => edit({ material })}
       />
     </KeptForm>
   );

@@ -2,6 +2,7 @@ import { pmPerMm } from '@/lib/units/picometres';
 import { fitRulesTitles } from '@/lib/text/fit-rules-words';
 import type { Shape } from '../strip/shape';
 import { gutterOf, tickShapes, titleShapes, zoneShapes } from './draw-fit-axis';
+import { denseShapes, isDense, markedOf } from './dense';
 import { markShapes, notchShapes, pieceShapes } from './draw-fit-pieces';
 import { tieShapes } from './draw-ties';
 import {
@@ -28,6 +29,8 @@ export type FitRulesLayout = {
   shapes: Shape<FitRole>[];
   /** How many times full size, where a px is 1/96 in as CSS has it. */
   timesFullSize: number;
+  /** How many pieces carry their mark, where not all can. */
+  marked: number | null;
   scale: Pick<FitRulesScale, 'fromPm' | 'toPm' | 'pxPerPm' | 'ladder'>;
 };
 
@@ -72,8 +75,12 @@ export function fitRulesLayout(
     ],
     scale.externalX,
   );
-  const lanesAbove = markLanes(upper, { ...axis, sizePx: markPx });
-  const lanesBelow = markLanes(lower, { ...axis, sizePx: markPx });
+  const dense = isDense(shown);
+  const roomPx = axis.toPx - axis.fromPx;
+  const markedAbove = dense ? markedOf(upper, shown, roomPx) : upper;
+  const markedBelow = dense ? markedOf(lower, shown, roomPx) : lower;
+  const lanesAbove = markLanes(markedAbove, { ...axis, sizePx: markPx });
+  const lanesBelow = markLanes(markedBelow, { ...axis, sizePx: markPx });
   const titlePxHigh = isNarrow ? 24 : 0;
   const marksTop = titlePxHigh + lanesAbove.lanes * markLanePx;
   const leaderAbovePx = leaderHeightPx(lanesAbove.marks);
@@ -90,22 +97,23 @@ export function fitRulesLayout(
     widthPx,
     heightPx,
     timesFullSize: scale.pxPerPm * pmPerMm * mmPerPx,
+    marked: dense ? markedAbove.length + markedBelow.length : null,
     scale,
     shapes: [
       ...zoneShapes(place, top, data.internal, 'bandInternal'),
       ...zoneShapes(place, bottom, data.external, 'bandExternal'),
       ...tickShapes(place, top),
       ...tickShapes(place, bottom),
-      ...pieceShapes(upper, top),
-      ...tieShapes(shown, upper, lower, { upperY, lowerY, ...axis }),
-      ...pieceShapes(lower, bottom),
-      ...notchShapes(lower, bottom),
-      ...markShapes(upper, lanesAbove.marks, {
+      ...(dense ? denseShapes(upper, top) : pieceShapes(upper, top)),
+      ...tieShapes(shown, upper, lower, { upperY, lowerY, ...axis }, dense),
+      ...(dense ? denseShapes(lower, bottom) : pieceShapes(lower, bottom)),
+      ...(dense ? [] : notchShapes(lower, bottom)),
+      ...markShapes(markedAbove, lanesAbove.marks, {
         nearPx: marksTop,
         leaderPx: leaderAbovePx,
         towards: -1,
       }),
-      ...markShapes(lower, lanesBelow.marks, {
+      ...markShapes(markedBelow, lanesBelow.marks, {
         nearPx: marksBottom,
         leaderPx: leaderBelowPx,
         towards: 1,

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { fitRulesSentence } from '@/lib/text/fit-rules-words';
+import { denseWords, fitRulesSentence } from '@/lib/text/fit-rules-words';
 import { roundedShape } from '../strip/rounded-shape';
 import type { Shape } from '../strip/shape';
 import type { FitRole } from './fit-role';
@@ -19,8 +19,8 @@ type Props = FitRulesOptions & {
 /** The two rules of a fit, to scale, with every measured piece on its zone and the pairs between them. */
 export function FitRules({ data, width, ...options }: Props) {
   const id = useId();
-  const { shapes, heightPx, timesFullSize } = fitRulesLayout(data, width, options);
-  return (
+  const { shapes, heightPx, timesFullSize, marked } = fitRulesLayout(data, width, options);
+  const picture = (
     <svg
       className={styles.rules}
       width={width}
@@ -46,6 +46,26 @@ export function FitRules({ data, width, ...options }: Props) {
       ))}
     </svg>
   );
+  if (marked === null) return picture;
+  return (
+    <>
+      {picture}
+      <p className={styles.note}>{denseWords(densityOf(data, marked), data)}</p>
+    </>
+  );
+}
+
+function densityOf({ internal, external, toMake, resolutionPm }: FitRulesData, marked: number) {
+  const pieces = [...internal.pieces, ...external.pieces];
+  const doubts = pieces.map(({ expandedPm }) => expandedPm);
+  return {
+    pieces: pieces.length,
+    toMake: toMake.length,
+    marked,
+    leastPm: Math.min(...doubts),
+    mostPm: Math.max(...doubts),
+    resolutionPm,
+  };
 }
 
 function Drawn({ shape, zone }: { shape: Shape<FitRole>; zone: string }) {

@@ -1,30 +1,42 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { wantedWords } from '@/lib/text/fit-words';
 import { scaleWords } from '@/lib/text/scale';
-import { FitTable, FittedFitRules } from '../fit-rules/fit-rules';
+import { saidWords } from '@/lib/text/ways-words';
+import { FittedFitRules } from '../fit-rules/fit-rules';
 import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
-import { LinkButton } from '../primitives/button';
+import { Button } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
+import { SelectField } from '../primitives/field';
 import { ClearanceMatrix } from './clearance-matrix';
 import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
 import { FitDetails } from './fit-details';
+import { FitsPaper } from './fits-paper';
 import { PairList } from './pair-list';
 import { TargetCard } from './target-card';
-import { WantedForm } from './wanted-form';
+import { TwinTable } from './twin-table';
+import { usePaper } from './use-paper';
 import styles from './fits.module.css';
 
-/** Past this many pieces on a side their marks can no longer be told apart on the rules. */
-const rulesMost = 40;
+const WantedForm = dynamic(() => import('./wanted-form').then((one) => one.WantedForm));
+const GovernsPanel = dynamic(() =>
+  import('../governs/governs-panel').then((one) => one.GovernsPanel),
+);
+const HotColdPanel = dynamic(() =>
+  import('../hot-cold/hot-cold-panel').then((one) => one.HotColdPanel),
+);
 
 /** What to make the next piece to, and which goes with which, one fit at a time. */
 export function FitsSheet() {
   const { view, chosen } = useJob();
   const [fitId, setFitId] = useState<string | null>(null);
   const [asked, setAsked] = useState<string | null>(null);
+  const printedAt = usePaper();
   const fit = view.fits.find((candidate) => candidate.fit.id === fitId) ?? view.fits[0];
   if (fit === undefined) {
     return (
@@ -36,11 +48,12 @@ export function FitsSheet() {
       </SheetFrame>
     );
   }
-  const started = fit.toMake.find((target) => target.nowPm !== null);
-  const target = fit.toMake.find((one) => one.pieceId === asked) ?? started ?? fit.toMake[0];
+  const toMake = [...fit.toMake, ...fit.toBore];
+  const started = toMake.find((target) => target.nowPm !== null);
+  const target = toMake.find((one) => one.pieceId === asked) ?? started ?? toMake[0];
   const made = fit.pairs.filter((pair) => pair.state !== 'locked').length;
   const rules = fitRulesOf(view, fit, chosen);
-  return (
+  const sheet = (
     <SheetFrame
       current="Fits"
       number={3}
@@ -53,10 +66,19 @@ export function FitsSheet() {
       <div className={styles.head}>
         <h1>{fit.fit.name}</h1>
         <p className={styles.wanted}>
-          {wantedWords(fit.fit, chosen)} A plumb line is a pair at the aim; dashed is still to make.
+          {wantedWords(fit.fit, chosen)} {saidWords(fit.fit, chosen)} A plumb line is a pair at the
+          aim; dashed is still to make.
         </p>
       </div>
-      {view.fits.length > 1 && (
+      {view.fits.length > 6 && (
+        <SelectField
+          label="Fit shown"
+          value={fit.fit.id}
+          onChange={setFitId}
+          options={view.fits.map((one) => ({ value: one.fit.id, label: one.fit.name }))}
+        />
+      )}
+      {view.fits.length > 1 && view.fits.length <= 6 && (
         <Choice
           label="Fit shown"
           name="fit"
@@ -65,40 +87,41 @@ export function FitsSheet() {
           options={view.fits.map((one) => ({ value: one.fit.id, label: one.fit.name }))}
         />
       )}
-      <section className={styles.rules} aria-label="The two zones, to scale">
-        {fit.internals.length > rulesMost || fit.externals.length > rulesMost ? (
-          <p className="t-sentence">
-            {fit.internals.length} by {fit.externals.length} pieces: too many to tell apart on two
-            rules. The table and the list of pairs say the same.
-          </p>
-        ) : (
+      <div className={styles.sheet}>
+        <section className={styles.rules} aria-label="The two zones, to scale">
           <FittedFitRules data={rules} />
-        )}
-        <details className={styles.twin}>
-          <summary>The same in a table</summary>
-          <FitTable data={rules} />
-        </details>
-      </section>
-      <div className={styles.columns}>
-        <div className={styles.left}>
-          {target === undefined ? (
-            <section className={styles.card}>
-              <h2>Nothing left to make</h2>
-              <p className="t-sentence">
-                Every piece of this fit has a size. What has no partner is named under the table.
-              </p>
-              <LinkButton href={`/jobs/${fit.fit.jobId}/bench`}>To the bench</LinkButton>
-            </section>
-          ) : (
-            <TargetCard fit={fit} target={target} onAsk={setAsked} />
-          )}
-          <FitDetails fit={fit} />
-        </div>
-        <div className={styles.right}>
-          <ClearanceMatrix fit={fit} onAsk={setAsked} />
-          <PairList fit={fit} />
+          <TwinTable data={rules} />
+        </section>
+        <div className={styles.columns}>
+          <div className={styles.left}>
+            {target === undefined ? (
+              <section className={styles.card}>
+                <h2>Nothing left to make</h2>
+                <p className="t-sentence">
+                  Every piece of this fit has a size. What has no partner is named under the table.
+                </p>
+                <LinkButton href={`/jobs/${fit.fit.jobId}/bench`}>To the bench</LinkButton>
+              </section>
+            ) : (
+              <TargetCard fit={fit} target={target} onAsk={setAsked} />
+            )}
+            <Button onClick={() => print()}>Print this sheet</Button>
+          </div>
+          <div className={styles.right}>
+            <ClearanceMatrix key={fit.fit.id} fit={fit} onAsk={setAsked} />
+            <PairList fit={fit} />
+          </div>
         </div>
       </div>
+      <FitDetails key={fit.fit.id} fit={fit} onMade={setFitId} />
+      <GovernsPanel key={`governs ${fit.fit.id}`} fit={fit} />
+      <HotColdPanel key={`hot ${fit.fit.id}`} fit={fit} />
     </SheetFrame>
+  );
+  return (
+    <>
+      <div className="not-on-paper">{sheet}</div>
+      {printedAt !== null && <FitsPaper fit={fit} at={printedAt} />}
+    </>
   );
 }

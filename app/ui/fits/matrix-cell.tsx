@@ -1,60 +1,88 @@
 'use client';
 
-import { clearanceOf, type FitPiece, type FitView } from '@/lib/rules/fit-view';
+import { memo } from 'react';
+import { clearanceOf, type ChosenPair, type FitPiece } from '@/lib/rules/fit-view';
+import type { Target } from '@/lib/rules/target';
+import type { Fit } from '@/lib/schema/fit';
 import { clearanceSteps } from '@/lib/text/fit-words';
-import { verdictWords } from '@/lib/text/verdict';
-import { useJob } from '../job/job-provider';
+import { pairWords, toMakeWords } from '@/lib/text/matrix-words';
+import type { Shown } from '@/lib/text/shown-size';
 import { VerdictMark } from '../verdict/verdict-mark';
-import styles from './fits.module.css';
+import styles from './matrix.module.css';
 
-type Props = {
-  fit: FitView;
+export type CellProps = {
+  fit: Fit;
   internal: FitPiece;
   external: FitPiece;
-  onAsk: (pieceId: string) => void;
-  onChoose: () => void;
+  /** The pair these two are, decided or chosen. */
+  pair: ChosenPair | undefined;
+  toMake: Target | undefined;
+  /** A person keeps these two apart. */
+  apart: boolean;
+  row: number;
+  column: number;
+  /** Where it stands in its row, px. */
+  leftPx: number;
+  /** The one cell of the table that Tab comes to. */
+  isStop: boolean;
+  stepPm: number;
+  shown: Shown;
 };
 
 /** One pair of the table: its clearance with its mark, the aim of a piece to make, or nothing. */
-export function MatrixCell({ fit, internal, external, onAsk, onChoose }: Props) {
-  const { chosen } = useJob();
-  const ids = [internal.piece.id, external.piece.id] as const;
-  const toMake = fit.toMake.find(
-    (target) => target.partnerId === ids[0] && target.pieceId === ids[1],
-  );
+export const MatrixCell = memo(function MatrixCell(props: CellProps) {
+  const { fit, internal, external, pair, toMake, apart, shown, stepPm } = props;
+  const marks = { internal: internal.piece.mark, external: external.piece.mark };
+  const place = {
+    role: 'gridcell',
+    'aria-colindex': props.column + 2,
+    'data-at': `${props.row} ${props.column}`,
+    tabIndex: props.isStop ? 0 : -1,
+    style: { left: props.leftPx },
+  } as const;
   if (toMake !== undefined) {
+    const facts = { ...marks, targetPm: toMake.targetPm, aimPm: fit.aimPm };
     return (
-      <td className={styles.toMake}>
-        <button type="button" onClick={() => onAsk(toMake.pieceId)}>
-          aim {clearanceSteps(fit.fit.aimPm, chosen)}
-        </button>
-      </td>
+      <div {...place} className={`${styles.cell} ${styles.toMake}`}>
+        <span aria-hidden>aim {clearanceSteps(fit.aimPm, shown)}</span>
+        <span className="unseen">{toMakeWords(facts, stepPm, shown)}</span>
+      </div>
     );
   }
-  const clearance = external.stillToCut ? null : clearanceOf(internal, external, fit.fit);
-  if (clearance === null) return <td />;
-  const pair = fit.pairs.find(
-    (candidate) => candidate.internalPieceId === ids[0] && candidate.externalPieceId === ids[1],
-  );
-  const figure = clearanceSteps(clearance.clearancePm, chosen);
-  const apart = fit.leftOut.has(`${ids[0]} ${ids[1]}`);
+  const clearance = external.stillToCut ? null : (pair ?? clearanceOf(internal, external, fit));
+  const out = outOf(internal, external);
+  if (clearance === null || clearance.chance === null) {
+    const names = `${marks.external} in ${marks.internal}: not measured`;
+    return <div {...place} className={styles.cell} data-out={out} aria-label={names} />;
+  }
+  const { verdict, clearancePm, chance } = clearance;
+  const state = pair?.state ?? null;
+  const leftOut = internal.leftOut ? marks.internal : external.leftOut ? marks.external : null;
   return (
-    <td data-state={pair?.state ?? (apart ? 'left out' : clearance.verdict.state)}>
-      <button type="button" onClick={onChoose}>
-        <span className={apart ? 'struck' : undefined}>{figure}</span>
-        {clearance.verdict.state !== 'out' && (
-          <VerdictMark
-            state={clearance.verdict.state}
-            side={clearance.verdict.side}
-            word={verdictWords(clearance.verdict, { ...chosen, resolutionPm: null })}
-          />
+    <div
+      {...place}
+      className={styles.cell}
+      data-state={state ?? (apart ? 'apart' : verdict.state)}
+      data-out={out}
+      data-flag={(pair?.flag ?? null) === null ? undefined : ''}
+    >
+      <span className={apart ? 'struck' : undefined} aria-hidden>
+        {clearanceSteps(clearancePm, shown)}
+      </span>
+      <span className="unseen">
+        {pairWords(
+          { ...marks, clearancePm, verdict, chance, state, apart, leftOut },
+          stepPm,
+          shown,
         )}
-        <span className="unseen">
-          {clearance.verdict.state === 'out' ? 'outside' : ''}
-          {pair === undefined ? '' : `, ${pair.state}`}
-          {apart ? ', left out' : ''}
-        </span>
-      </button>
-    </td>
+      </span>
+      {verdict.state !== 'out' && <VerdictMark state={verdict.state} side={verdict.side} />}
+    </div>
   );
+});
+
+/** Whether a line goes through the row, the column or both. */
+function outOf(internal: FitPiece, external: FitPiece): string | undefined {
+  const lines = [internal.leftOut ? 'row' : '', external.leftOut ? 'column' : ''].join(' ').trim();
+  return lines === '' ? undefined : lines;
 }

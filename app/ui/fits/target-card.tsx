@@ -1,15 +1,19 @@
 'use client';
 
+import { gaugeEnough } from '@/lib/rules/cuts/gauge-enough';
 import type { FitView } from '@/lib/rules/fit-view';
 import type { Target } from '@/lib/rules/target';
 import { formatLength } from '@/lib/units/format-length';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import { gaugeEnoughWords } from '@/lib/text/gauge-enough-words';
 import { shownLength, shownSize } from '@/lib/text/shown-size';
+import { useCutSaid } from '../cut/use-cut-said';
 import { resolutionOf, stripOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
-import { LinkButton } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { WorkingFigure } from '../primitives/working-figure';
 import { FittedStrip } from '../strip/fitted-strip';
+import { MetalLeft } from './metal-left';
 import styles from './fits.module.css';
 
 type Props = { fit: FitView; target: Target; onAsk: (pieceId: string) => void };
@@ -20,13 +24,35 @@ export function TargetCard({ fit, target, onAsk }: Props) {
   const markOf = (id: string) => view.sheet.pieces.find((piece) => piece.id === id)?.mark ?? '';
   const mark = markOf(target.pieceId);
   const partner = markOf(target.partnerId);
-  const cell = view.cell(target.pieceId, fit.externalFeature.id);
-  const partnerCell = view.cell(target.partnerId, fit.internalFeature.id);
-  const step = resolutionOf(view, partnerCell, fit.internalFeature);
+  const [feature, partnerFeature] =
+    target.make === 'external'
+      ? [fit.externalFeature, fit.internalFeature]
+      : [fit.internalFeature, fit.externalFeature];
+  const at = { pieceId: target.pieceId, featureId: feature.id };
+  const { said } = useCutSaid(view, at);
+  const cell = view.cell(target.pieceId, feature.id);
+  const partnerCell = view.cell(target.partnerId, partnerFeature.id);
+  const step = resolutionOf(view, partnerCell, partnerFeature);
   const figure = (pm: number) => shownLength(pm, step, chosen);
   const governs = target.partnerSize.place;
   const partnerFigure = shownSize(target.partnerSize, step, chosen);
-  const others = fit.toMake.filter((other) => other.pieceId !== target.pieceId);
+  const others = [...fit.toMake, ...fit.toBore].filter(({ pieceId }) => pieceId !== target.pieceId);
+  const size = cell.size ?? target.partnerSize;
+  const enough = gaugeEnough(size, target.limits, step);
+  const poor = gaugeEnoughWords(
+    enough,
+    {
+      gauge: view.sheet.gauges.find(({ id }) => id === size.gaugeId)?.name ?? '',
+      mark: cell.size === null ? '' : mark,
+      readings: size.count,
+      expandedPm: size.expandedPm,
+      bandPm: target.limits.upperPm - target.limits.lowerPm,
+      resolutionPm: step,
+    },
+    chosen,
+  );
+  const query = new URLSearchParams({ piece: at.pieceId, feature: at.featureId });
+  const bench = `/jobs/${fit.fit.jobId}/bench?${query}`;
   return (
     <section className={styles.card} aria-label={`Make ${mark} to ${partner}`}>
       <div className={styles.cardHead}>
@@ -41,9 +67,14 @@ export function TargetCard({ fit, target, onAsk }: Props) {
         <WorkingFigure text={figure(target.targetPm)} />
       </p>
       <FittedStrip
-        data={stripOf(view, cell, fit.externalFeature, chosen)}
+        data={{
+          ...stripOf(view, cell, feature, chosen),
+          ...target.limits,
+          aimPm: target.targetPm,
+          live: target.nowPm !== null,
+        }}
         size="card"
-        name={`${mark} ${fit.externalFeature.name}`}
+        name={`${mark} ${feature.name}`}
       />
       {target.provable ? (
         <dl className={styles.facts}>
@@ -62,6 +93,7 @@ export function TargetCard({ fit, target, onAsk }: Props) {
           {partner} again, finer, or make it to the target and say so on the record.
         </p>
       )}
+      {poor === '' ? null : <p className={styles.decide}>{poor}</p>}
       <dl className={styles.facts}>
         {governs !== null && (
           <>
@@ -71,26 +103,20 @@ export function TargetCard({ fit, target, onAsk }: Props) {
             </dd>
           </>
         )}
-        {target.nowPm === null ? (
-          <>
-            <dt>On the lathe now</dt>
-            <dd>not measured yet</dd>
-          </>
-        ) : (
-          <>
-            <dt>On the lathe now</dt>
-            <dd>{figure(target.nowPm)}</dd>
-            <dt>Left to turn, on diameter</dt>
-            <dd>{figure(target.leftPm!)}</dd>
-          </>
-        )}
+        <MetalLeft target={target} said={said} resolutionPm={step} shown={chosen} />
       </dl>
-      <LinkButton
-        kind="main"
-        href={`/jobs/${fit.fit.jobId}/bench?piece=${target.pieceId}&feature=${fit.externalFeature.id}`}
-      >
-        Measure {mark}
-      </LinkButton>
+      {target.nowPm === null ? (
+        <LinkButton kind="main" href={bench}>
+          Measure {mark}
+        </LinkButton>
+      ) : (
+        <>
+          <LinkButton kind="main" href={`/jobs/${fit.fit.jobId}/cut?${query}`}>
+            Cut {mark}
+          </LinkButton>
+          <LinkButton href={bench}>Measure {mark}</LinkButton>
+        </>
+      )}
       {others.length > 0 && (
         <ul className={styles.others} aria-label="Also to make">
           {others.slice(0, 12).map((other) => (

@@ -4,38 +4,34 @@ import { useState, type FormEvent } from 'react';
 import type { Fit } from '@/lib/schema/fit';
 import { uuidv7 } from '@/lib/outbox/ids';
 import { isExternal, isInternal } from '@/lib/rules/feature-sides';
-import { lengthWords } from '@/lib/text/length-words';
-import { clearanceFigure } from '@/lib/text/fit-words';
-import { parseClearance } from '@/lib/rules/parse-clearance';
+import { readWanted, type FitSaid, type WantedFault } from '@/lib/rules/ways/read-wanted';
+import { FitWayFields } from '../fit-ways/fit-way-fields';
+import { saidOfFit } from '../fit-ways/said-of-fit';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
-import { Choice } from '../primitives/choice';
 import { Field, SelectField } from '../primitives/field';
 import styles from './fits.module.css';
 
 type Props = {
   /** The fit that is changed; null makes a new one. */
   fit: Fit | null;
-  onDone?: () => void;
+  onDone?: (fitId: string) => void;
+  /** Leaves it as it is; not offered where there is nothing to go back to. */
+  onLeave?: () => void;
 };
 
-/** Says what a fit is: which bore, which shaft, the least and the most clearance, and the aim. */
-export function WantedForm({ fit, onDone }: Props) {
+/** Says what a fit is: which bore, which shaft, and what they must be to each other. */
+export function WantedForm({ fit, onDone, onLeave }: Props) {
   const { view, chosen } = useJob();
   const { make, change, trouble, busy } = useThings();
-  const figure = (pm: number | undefined) => (pm === undefined ? '' : clearanceFigure(pm, chosen));
-  const [text, setText] = useState({
-    min: figure(fit?.minPm),
-    max: figure(fit?.maxPm),
-    aim: figure(fit?.aimPm),
-    name: fit?.name ?? '',
-  });
-  const [governs, setGoverns] = useState<Fit['governs']>(fit?.governs ?? 'extreme');
+  const [first] = useState(() => saidOfFit(fit, chosen));
+  const [said, setSaid] = useState<FitSaid>(first);
+  const [called, setCalled] = useState(fit?.name ?? '');
   const sides = sidesOf();
-  const [internalId, setInternalId] = useState(sides.internal[0]?.value ?? '');
-  const [externalId, setExternalId] = useState(sides.external[0]?.value ?? '');
-  const [errors, setErrors] = useState<Partial<Record<'min' | 'max' | 'aim', string>>>({});
+  const [internalId, setInternalId] = useState(() => fit?.internalFeatureId ?? likely().internal);
+  const [externalId, setExternalId] = useState(() => fit?.externalFeatureId ?? likely().external);
+  const [wrong, setWrong] = useState<WantedFault | null>(null);
 
   if (fit === null && (sides.internal.length === 0 || sides.external.length === 0)) {
     return (
@@ -44,18 +40,12 @@ export function WantedForm({ fit, onDone }: Props) {
       </p>
     );
   }
-  const field = (key: 'min' | 'max' | 'aim', label: string) => (
-    <Field
-      label={label}
-      hint={chosen.unit}
-      inputMode="decimal"
-      value={text[key]}
-      onChange={(event) => setText({ ...text, [key]: event.target.value })}
-      {...(errors[key] === undefined ? {} : { error: errors[key] })}
-    />
-  );
+  const nominal = (id: string) =>
+    view.sheet.features.find((feature) => feature.id === id)?.nominalPm ?? null;
+  const onOnePart = partOf(internalId)?.id === partOf(externalId)?.id;
+  const borePm = nominal(internalId);
   return (
-    <form className={styles.form} onSubmit={(event) => void keep(event)}>
+    <form className={styles.form} noValidate onSubmit={(event) => void keep(event)}>
       {fit === null && (
         <>
           <SelectField
@@ -69,25 +59,37 @@ export function WantedForm({ fit, onDone }: Props) {
             options={sides.external}
             value={externalId}
             onChange={setExternalId}
+            error={onOnePart ? 'A fit ties two parts; these are on one.' : undefined}
           />
         </>
       )}
-      {field('min', 'Least clearance; a minus is interference')}
-      {field('max', 'Most clearance')}
-      {field('aim', 'Aim; empty is the middle')}
-      <Choice
-        label="What governs"
-        name="governs"
-        value={governs}
-        onChange={(value) => setGoverns(value === 'mean' ? 'mean' : 'extreme')}
-        options={[
-          { value: 'extreme', label: 'Smallest bore, largest shaft' },
-          { value: 'mean', label: 'Mean sizes' },
-        ]}
+      <Field
+        label="Called"
+        value={called}
+        placeholder={nameOf()}
+        maxLength={120}
+        onChange={(event) => setCalled(event.target.value)}
       />
-      <Button kind="main" type="submit" disabled={busy}>
-        {fit === null ? 'Keep this fit' : 'Keep the change'}
-      </Button>
+      <FitWayFields
+        said={said}
+        borePm={borePm}
+        shaftPm={nominal(externalId)}
+        shown={chosen}
+        wrong={wrong}
+        rules={view.sheet.fitRules}
+        governsElsewhere={fit !== null}
+        onChange={(over) => {
+          setWrong(null);
+          setSaid((old) => ({ ...old, ...over }));
+        }}
+        onKeepRule={(rule) => make('fitRule', { id: uuidv7(), ...rule })}
+      />
+      <div className={styles.buttons}>
+        <Button kind="main" type="submit" disabled={busy || (fit === null && onOnePart)}>
+          {fit === null ? 'Keep this fit' : 'Keep the change'}
+        </Button>
+        {onLeave !== undefined && <Button onClick={onLeave}>Leave it as it is</Button>}
+      </div>
       {trouble !== null && (
         <p role="alert" className={styles.trouble}>
           {trouble}
@@ -109,34 +111,60 @@ export function WantedForm({ fit, onDone }: Props) {
     return { internal: options(isInternal), external: options(isExternal) };
   }
 
+  /** The first bore and the first shaft of two parts that no fit ties yet; else the first of each. */
+  function likely(): { internal: string; external: string } {
+    for (const internal of sides.internal) {
+      for (const external of sides.external) {
+        if (partOf(internal.value)?.id === partOf(external.value)?.id) continue;
+        const tied = view.fits.some(
+          (one) =>
+            one.internalFeature.id === internal.value || one.externalFeature.id === external.value,
+        );
+        if (!tied) return { internal: internal.value, external: external.value };
+      }
+    }
+    return { internal: sides.internal[0]?.value ?? '', external: sides.external[0]?.value ?? '' };
+  }
+
   async function keep(event: FormEvent) {
     event.preventDefault();
-    const read = parseClearance(text, chosen);
-    if (read.kind === 'wrong') {
-      setErrors({ [read.field]: lengthWords(read.problem, text[read.field]) });
-      return;
-    }
-    setErrors({});
-    const { minPm, maxPm, aimPm } = read;
-    const wanted = { way: 'limits', classes: null, minPm, maxPm, aimPm, governs };
+    const read = readWanted(said, { nominalPm: borePm, ...chosen });
+    // What was not touched is not read back from its figures: they are shown rounded.
+    const untouched = fit !== null && JSON.stringify({ ...said, governs: '' }) === untouchedText();
+    if (!untouched && read.kind === 'wrong') return setWrong(read.wrong);
+    setWrong(null);
+    const wanted =
+      untouched || read.kind === 'wrong' ? { governs: said.governs } : { ...read.fields };
+    const name = called.trim() || nameOf();
+    const id = fit?.id ?? uuidv7();
     const done =
       fit === null
         ? await make('fit', {
-            id: uuidv7(),
+            id,
             jobId: view.sheet.job.id,
             internalFeatureId: internalId,
             externalFeatureId: externalId,
-            name: nameOf(),
+            name,
             ...wanted,
           })
-        : await change('fit', fit.id, { version: fit.version, ...wanted });
-    if (done) onDone?.();
+        : await change('fit', fit.id, { version: fit.version, name, ...wanted });
+    if (done) onDone?.(id);
   }
 
+  function untouchedText(): string {
+    return JSON.stringify({ ...first, governs: '' });
+  }
+
+  function partOf(featureId: string) {
+    return view.parts.find(({ features }) => features.some(({ id }) => id === featureId))?.part;
+  }
+
+  /** "Ram in barrel"; with the name of the bore where another fit is called so already. */
   function nameOf(): string {
-    const partOf = (featureId: string) =>
-      view.parts.find(({ features }) => features.some(({ id }) => id === featureId))?.part.name;
-    const shaft = partOf(externalId) ?? 'Shaft';
-    return `${shaft} in ${(partOf(internalId) ?? 'bore').toLowerCase()}`;
+    const bore = (partOf(internalId)?.name ?? 'bore').toLowerCase();
+    const name = `${partOf(externalId)?.name ?? 'Shaft'} in ${bore}`;
+    const taken = view.fits.some((one) => one.fit.name === name && one.fit.id !== fit?.id);
+    const feature = view.sheet.features.find(({ id }) => id === internalId);
+    return taken && feature !== undefined ? `${name}, ${feature.name.toLowerCase()}` : name;
   }
 }

@@ -1,7 +1,9 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import type { Gauge } from '@/lib/schema/gauge';
+import { sendsWords } from '@/lib/text/gauge-sends-words';
 import { gaugeWords } from '@/lib/text/gauge-words';
 import type { DecimalMark } from '@/lib/units/picometres';
 import { Button } from '../primitives/button';
@@ -10,14 +12,24 @@ import { When } from '../primitives/when';
 import { GaugeForm } from './gauge-form';
 import styles from './gauges.module.css';
 
+const TeachGauge = dynamic(() => import('./teach-gauge'), { ssr: false });
+
 type Usage = { gaugeId: string; readings: number; lastAt: string | null };
-type Props = { gauges: readonly Gauge[]; usage: readonly Usage[]; decimal: DecimalMark };
+type Props = {
+  gauges: readonly Gauge[];
+  usage: readonly Usage[];
+  decimal: DecimalMark;
+  /** The gauge to be taught at once, where somebody came from the Bench for it. */
+  teach: string | null;
+};
 
 /** The register of gauges: what each shows, how well it is known, how much it has been used. */
-export function GaugeRegister({ gauges, usage, decimal }: Props) {
+export function GaugeRegister({ gauges, usage, decimal, teach }: Props) {
   const [open, setOpen] = useState<string | null>(null);
+  const [taught, setTaught] = useState(teach);
   const live = gauges.filter((gauge) => gauge.struckAt === null);
   const asked = live.find((gauge) => gauge.id === open);
+  const learner = live.find((gauge) => gauge.id === taught);
   if (live.length === 0 && open === null) {
     return (
       <>
@@ -33,6 +45,9 @@ export function GaugeRegister({ gauges, usage, decimal }: Props) {
   return (
     <>
       <h1>Gauges</h1>
+      {learner !== undefined && open === null && (
+        <TeachGauge key={learner.id} gauge={learner} onDone={() => setTaught(null)} />
+      )}
       {open !== null && (
         <GaugeForm
           key={open}
@@ -61,11 +76,32 @@ export function GaugeRegister({ gauges, usage, decimal }: Props) {
               return (
                 <tr key={gauge.id}>
                   <th scope="row">
-                    <button type="button" className={styles.name} onClick={() => setOpen(gauge.id)}>
+                    <button
+                      type="button"
+                      className={styles.name}
+                      onClick={() => {
+                        setTaught(null);
+                        setOpen(gauge.id);
+                      }}
+                    >
                       {gauge.name}
                     </button>
                     <span className={styles.remark}>
                       {[gauge.kind, gauge.note].filter(Boolean).join('. ')}
+                    </span>
+                    <span className={styles.remark}>
+                      {sendsWords('It', gauge)}{' '}
+                      <button
+                        type="button"
+                        className={styles.teach}
+                        onClick={() => {
+                          setOpen(null);
+                          setTaught(gauge.id);
+                        }}
+                      >
+                        {gauge.sendsEnd === null ? 'Teach how it sends' : 'Teach it again'}
+                        <span className="unseen"> : {gauge.name}</span>
+                      </button>
                     </span>
                   </th>
                   <td data-label="Reads to">{words.resolution}</td>
@@ -90,7 +126,7 @@ export function GaugeRegister({ gauges, usage, decimal }: Props) {
           </tbody>
         </table>
       )}
-      {open === null && (
+      {open === null && learner === undefined && (
         <div className={styles.buttons}>
           <Button kind="main" onClick={() => setOpen('new')}>
             Add a gauge

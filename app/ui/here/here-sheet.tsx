@@ -6,7 +6,7 @@ import { browserOutbox } from '@/lib/outbox/browser-outbox';
 import { browserShelf } from '@/lib/shelf/browser-shelf';
 import type { ShelfLine, ShelvedJob } from '@/lib/shelf/shelf';
 import { hereWords } from '@/lib/text/here-words';
-import { BenchSheet } from '../bench/bench-sheet';
+import { BenchOrCut } from '../cut/bench-or-cut';
 import { JobProvider } from '../job/job-provider';
 import { ShopFrame } from '../shop/shop-frame';
 import { JobsOnDevice } from './jobs-on-device';
@@ -52,11 +52,9 @@ export function HereSheet() {
 
 function OpenSheet({ name }: { name: string }) {
   switch (name) {
-    case 'bench': {
-      const query = new URLSearchParams(window.location.search);
-      const asked = { pieceId: query.get('piece'), featureId: query.get('feature') };
-      return <BenchSheet asked={asked} />;
-    }
+    case 'bench':
+    case 'cut':
+      return <BenchOrCut />;
     case 'fits':
       return <FitsSheet />;
     case 'runs':

@@ -1,5 +1,6 @@
 import type { Cell } from '@/lib/rules/cells';
 import type { JobView } from '@/lib/rules/job-view';
+import type { Target } from '@/lib/rules/target';
 import { guardFactor } from '@/lib/rules/verdict';
 import type { Feature } from '@/lib/schema/feature';
 import { shownLength, shownSize, type Shown } from '@/lib/text/shown-size';
@@ -27,12 +28,7 @@ export function figureOf(view: JobView, cell: Cell, feature: Feature, shown: Sho
 
 /** What the size strip of a cell shows; dots are left to the caller who has room for them. */
 export function stripOf(view: JobView, cell: Cell, feature: Feature, shown: Shown): StripData {
-  const target = view.fits
-    .flatMap((fit) => fit.toMake)
-    .find((candidate) => candidate.pieceId === cell.pieceId);
-  const isTargeted =
-    target !== undefined &&
-    view.fits.some((fit) => fit.externalFeature.id === feature.id && fit.toMake.includes(target));
+  const target = targetOf(view, cell.pieceId, feature.id);
   const standardPm = cell.size?.standardPm;
   return {
     unit: shown.unit,
@@ -41,8 +37,8 @@ export function stripOf(view: JobView, cell: Cell, feature: Feature, shown: Show
     lowerPm: cell.limits.lowerPm,
     upperPm: cell.limits.upperPm,
     ...(standardPm === undefined ? {} : { guardPm: guardFactor * standardPm }),
-    aimPm: isTargeted ? target.targetPm : null,
-    live: isTargeted && target.nowPm !== null,
+    aimPm: target?.targetPm ?? null,
+    live: target !== null && target.nowPm !== null,
     size:
       cell.size === null
         ? null
@@ -60,10 +56,18 @@ export function markStateOf(view: JobView, cell: Cell, feature: Feature) {
   if (cell.verdict !== null) {
     return cell.verdict.state === 'to cut' ? ('to make' as const) : cell.verdict.state;
   }
-  const waits = view.fits.some(
-    (fit) =>
-      fit.externalFeature.id === feature.id &&
-      fit.toMake.some((target) => target.pieceId === cell.pieceId),
-  );
-  return waits ? ('to make' as const) : ('none' as const);
+  return targetOf(view, cell.pieceId, feature.id) === null
+    ? ('none' as const)
+    : ('to make' as const);
+}
+
+/** What a feature of a piece is still to be made to; null where it is not. */
+export function targetOf(view: JobView, pieceId: string, featureId: string): Target | null {
+  for (const { externalFeature, internalFeature, toMake, toBore } of view.fits) {
+    const targets =
+      externalFeature.id === featureId ? toMake : internalFeature.id === featureId ? toBore : [];
+    const target = targets.find((one) => one.pieceId === pieceId);
+    if (target !== undefined) return target;
+  }
+  return null;
 }

@@ -30,7 +30,7 @@ function wordsOf(decision: Decision, view: JobView, shown: Shown): MarkedSentenc
     return pairChangedWords(
       { internal: markOf(pair.internalPieceId), external: markOf(pair.externalPieceId) },
       pair.pair?.clearancePm ?? 0,
-      pair.clearancePm,
+      pair.flag?.now?.clearancePm ?? null,
       resolutionOf(view, cell, fit.internalFeature),
       shown,
     );

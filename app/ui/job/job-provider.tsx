@@ -2,8 +2,10 @@
 
 import {
   createContext,
+  startTransition,
   useCallback,
   useContext,
+  useDeferredValue,
   useEffect,
   useMemo,
   useState,
@@ -16,7 +18,8 @@ import type { Draft, Entry } from '@/lib/outbox/entry';
 import { overlayEntries } from '@/lib/outbox/sheet-overlay';
 import { applyChange } from '@/lib/outbox/sheet-reducer';
 import { emptySnapshot, entriesFor, type Snapshot } from '@/lib/outbox/snapshot';
-import { jobView, type JobView } from '@/lib/rules/job-view';
+import type { JobView } from '@/lib/rules/job-view';
+import { rememberedJobView } from '@/lib/rules/remembered-job-view';
 import type { Change } from '@/lib/schema/change';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { Shown } from '@/lib/text/shown-size';
@@ -55,7 +58,12 @@ export function JobProvider(props: { sheet: JobSheet; chosen: Chosen; children: 
   const after = props.sheet.seq;
   useEffect(
     () =>
-      followJob({ jobId, after, onChange: (change) => setBook((old) => applyChange(old, change)) }),
+      followJob({
+        jobId,
+        after,
+        // What others do must never hold up a key.
+        onChange: (change) => startTransition(() => setBook((old) => applyChange(old, change))),
+      }),
     [jobId, after],
   );
 
@@ -63,7 +71,8 @@ export function JobProvider(props: { sheet: JobSheet; chosen: Chosen; children: 
   const outbox = useOutbox();
   const entries = entriesFor(outbox, jobId);
   const { sheet, pending } = useMemo(() => overlayEntries(book, entries), [book, entries]);
-  const view = useMemo(() => jobView(sheet), [sheet]);
+  const [look] = useState(rememberedJobView);
+  const view = useMemo(() => look(sheet), [look, sheet]);
 
   const keep = useCallback((draft: Draft) => browserOutbox().keep(draft), []);
   const apply = useCallback<Job['apply']>((thing, row) => {
@@ -84,13 +93,17 @@ export function useJob(): Job {
   return job;
 }
 
-/** What this device holds that the book does not have yet. */
+/**
+ * What this device holds that the book does not have yet. It follows a moment behind, so that the page is worked
+ * out anew between two keys and not before one: what was just entered is on screen without it (`useFresh`).
+ */
 function useOutbox(): Snapshot {
-  return useSyncExternalStore(
+  const now = useSyncExternalStore(
     useCallback((listener) => browserOutbox().subscribe(listener), []),
     () => browserOutbox().snapshot(),
     () => emptySnapshot,
   );
+  return useDeferredValue(now);
 }
 
 function changeFrom(

@@ -12,9 +12,9 @@ export function nextWords(view: JobView, shown: Shown): string | null {
     const feature = view.sheet.features.find((candidate) => candidate.id === next.featureId);
     return measureWords(markOf(next.pieceId), feature?.name ?? '');
   }
-  const { pieceId, partnerId, targetPm } = next.target;
+  const { pieceId, partnerId, targetPm, make } = next.target;
   const fit = view.fits.find((candidate) => candidate.fit.id === next.fitId)!;
-  const partner = view.cell(partnerId, fit.internalFeature.id);
-  const step = resolutionOf(view, partner, fit.internalFeature);
+  const feature = make === 'external' ? fit.internalFeature : fit.externalFeature;
+  const step = resolutionOf(view, view.cell(partnerId, feature.id), feature);
   return makeWords(markOf(pieceId), targetPm, markOf(partnerId), step, shown);
 }

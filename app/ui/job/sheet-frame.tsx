@@ -3,7 +3,8 @@
 import type { ReactNode } from 'react';
 import { unitWords } from '@/lib/text/unit-words';
 import { ProgressRule } from '../primitives/progress-rule';
-import { jobIndex, SheetHead } from '../primitives/sheet-head';
+import { jobIndex } from '../primitives/job-index';
+import { SheetHead } from '../primitives/sheet-head';
 import { TitleBlock, type BlockCell } from '../primitives/title-block';
 import { useJob } from './job-provider';
 import { Kept } from './kept';

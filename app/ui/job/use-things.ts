@@ -23,6 +23,8 @@ const addresses: Record<Exclude<ThingKind, 'setting' | 'person'>, string> = {
   runEvent: 'run-events',
   departure: 'departures',
   picture: 'pictures',
+  material: 'materials',
+  fitRule: 'fit-rules',
 };
 
 /**

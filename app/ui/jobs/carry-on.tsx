@@ -1,4 +1,4 @@
-import { LinkButton } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { When } from '../primitives/when';
 import styles from './jobs.module.css';
 
@@ -6,6 +6,9 @@ import styles from './jobs.module.css';
 export type Stopped = {
   mark: string;
   part: string;
+  feature: string;
+  /** The last reading there; null where it is hidden. */
+  read: string | null;
   at: string;
   /** What was next there. */
   next: string;
@@ -20,7 +23,10 @@ export function CarryOn({ stopped }: { stopped: Stopped }) {
         <p className={styles.carryTitle}>
           You stopped at {stopped.mark}, {stopped.part.toLowerCase()}, <When at={stopped.at} />
         </p>
-        <p>{stopped.next}</p>
+        <p>
+          {stopped.feature}
+          {stopped.read === null ? '' : ` read ${stopped.read}`}. Next: {stopped.next}
+        </p>
       </div>
       <LinkButton kind="main" href={stopped.href}>
         Carry on

@@ -2,9 +2,8 @@
 
 import Link from 'next/link';
 import { useEffect, useRef } from 'react';
+import type { IndexEntry } from './job-index';
 import styles from './sheet-head.module.css';
-
-export type IndexEntry = { number?: number; label: string; href: string };
 
 type Props = {
   job?: { name: string; href?: string };
@@ -51,22 +50,6 @@ export function SheetHead({ job, index, current, bench = false }: Props) {
       </nav>
     </header>
   );
-}
-
-/** The sheets of a job. Chains keeps number 4 and the record 7. */
-export function jobIndex(jobId: string): IndexEntry[] {
-  const sheet = (number: number, label: string) => ({
-    number,
-    label,
-    href: `/jobs/${jobId}/${label.toLowerCase()}`,
-  });
-  return [
-    sheet(1, 'Board'),
-    sheet(2, 'Bench'),
-    sheet(3, 'Fits'),
-    sheet(5, 'Runs'),
-    { number: 6, label: 'Gauges', href: '/gauges' },
-  ];
 }
 
 /** A digit alone belongs to the entry; with Alt it goes to the sheet of that number. */

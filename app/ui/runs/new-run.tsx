@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { uuidv7 } from '@/lib/outbox/ids';
+import { plainRunChoices } from '@/lib/rules/run-choices';
 import { parseLength } from '@/lib/units/parse-length';
 import { lengthWords } from '@/lib/text/length-words';
 import { useJob } from '../job/job-provider';
@@ -11,19 +12,24 @@ import { Choice } from '../primitives/choice';
 import { Field, SelectField } from '../primitives/field';
 import styles from './runs.module.css';
 
-/** Starts the run of a feature: which one, and what the machine's dial counts. */
+/** The schema takes no more. */
+const mostAlike = 11;
+
+/** Starts a run: of which feature, with which alike, and what the machine's dial counts. */
 export function NewRun() {
   const { view, chosen } = useJob();
   const { make, trouble, busy } = useThings();
   const options = view.parts.flatMap(({ part, features }) =>
     features
-      .filter((feature) => !view.runs.some((run) => run.feature.id === feature.id))
+      .filter(({ id }) => !view.runs.some((run) => run.features.some((one) => one.id === id)))
       .map((feature) => ({
         value: feature.id,
         label: `${part.name}, ${feature.name.toLowerCase()}`,
       })),
   );
-  const [featureId, setFeatureId] = useState(options[0]?.value ?? '');
+  const [picked, setFeatureId] = useState('');
+  const featureId = (options.find(({ value }) => value === picked) ?? options[0])?.value ?? '';
+  const [alikeIds, setAlikeIds] = useState<string[]>([]);
   const [dial, setDial] = useState<'radius' | 'diameter'>('radius');
   const [division, setDivision] = useState(chosen.unit === 'mm' ? `0${chosen.decimal}01` : '.001');
   const [error, setError] = useState<string>();
@@ -39,6 +45,28 @@ export function NewRun() {
       }}
     >
       <SelectField label="Feature" options={options} value={featureId} onChange={setFeatureId} />
+      {options.length > 1 && (
+        <fieldset className={styles.rules}>
+          <legend>Made the same way: charted together, each from its own nominal</legend>
+          {options
+            .filter(({ value }) => value !== featureId)
+            .map(({ value, label }) => (
+              <label key={value}>
+                <input
+                  type="checkbox"
+                  checked={alikeIds.includes(value)}
+                  disabled={!alikeIds.includes(value) && alikeIds.length >= mostAlike}
+                  onChange={(event) =>
+                    setAlikeIds((ids) =>
+                      event.target.checked ? [...ids, value] : ids.filter((id) => id !== value),
+                    )
+                  }
+                />
+                {label}
+              </label>
+            ))}
+        </fieldset>
+      )}
       <Choice
         label="The slide's dial counts"
         value={dial}
@@ -78,7 +106,8 @@ export function NewRun() {
       featureId,
       dial,
       divisionPm: read.pm,
-      zones: false,
+      ...plainRunChoices,
+      alikeIds: alikeIds.filter((id) => id !== featureId),
     });
   }
 }

@@ -1,62 +1,74 @@
 'use client';
 
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
+import { lastPiece } from '@/lib/rules/last-piece';
+import { nextMeasure } from '@/lib/rules/next-measure';
+import type { OddPieces } from '@/lib/rules/odd-pieces';
 import type { RunView } from '@/lib/rules/run-view';
+import { steadyOffset } from '@/lib/rules/steady-offset';
 import { driftWords, slopeFigure } from '@/lib/text/drift-words';
-import { shownLength } from '@/lib/text/shown-size';
+import { lastPieceWords, nextMeasureWords, steadyWords } from '@/lib/text/run-advice-words';
 import { chartStepPm } from '../charts/run-chart-data';
 import { useJob } from '../job/job-provider';
-import { Button, LinkButton } from '../primitives/button';
+import { Button } from '../primitives/button';
+import { LinkButton } from '../primitives/link-button';
 import { Panel } from '../primitives/panel';
 import { FittedStrip } from '../strip/fitted-strip';
+import { CapabilityPanel } from './capability-panel';
+import { EffectPanel } from './effect-panel';
 import { NoteEvent } from './note-event';
+import { OddPanel } from './odd-panel';
+import { OffsetFigures } from './offset-figures';
 import styles from './runs.module.css';
 import { ZonesPanel } from './zones-panel';
 
 /** What the run says: what to do next, the figures behind it, the stretch on the drawn limits. */
-export function RunSide({ run }: { run: RunView }) {
+export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
   const { chosen } = useJob();
   const [noting, setNoting] = useState(false);
-  const words = driftWords(run, chosen);
-  const step = chartStepPm[chosen.unit];
-  const next = run.nextPiece;
-  const waits = run.piecesLeft !== null && next !== null;
-  const bench = `/jobs/${run.run.jobId}/bench?feature=${run.feature.id}`;
+  const steady = useMemo(() => steadyOffset(run), [run]);
+  const drift = driftWords(run, chosen);
+  const words = steady === null ? drift : steadyWords(steady.side);
+  const next = nextMeasure(run);
+  const last = useMemo(() => lastPiece(run), [run]);
+  const waits = (run.piecesLeft !== null && next !== null) || steady !== null;
+  const bench = `/jobs/${run.run.jobId}/bench?feature=`;
   return (
     <div className={styles.side}>
       <Panel title={words.title} decide={waits}>
         <p className="t-sentence">{words.says}</p>
         {run.offset !== null && next !== null && (
-          <>
-            <dl className={styles.offset}>
-              <div>
-                <dt>Offset, on diameter</dt>
-                <dd className={styles.offsetMain}>{signed(run.offset.onDiameterPm)}</dd>
-              </div>
-              <div>
-                <dt>
-                  {run.run.dial === 'radius' ? 'Radius' : 'Diameter'} dial,{' '}
-                  {run.offset.onDialPm < 0 ? 'smaller' : 'larger'}
-                </dt>
-                <dd className={styles.offsetDial}>
-                  {shownLength(Math.abs(run.offset.onDialPm), step, chosen)}
-                </dd>
-              </div>
-            </dl>
-            <p className={styles.remark}>
-              Then {markAfter(run, run.offset.afterOrdinal)} comes out near{' '}
-              {shownLength(run.offset.restartPm, step, chosen)}: an estimate.
-            </p>
-          </>
+          <OffsetFigures
+            dial={run.run.dial}
+            onDiameterPm={run.offset.onDiameterPm}
+            onDialPm={run.offset.onDialPm}
+            then={{
+              mark: markAfter(run, run.offset.afterOrdinal),
+              sizePm: run.offset.restartPm,
+            }}
+          />
         )}
+        {steady !== null && (
+          <OffsetFigures
+            dial={run.run.dial}
+            onDiameterPm={steady.onDiameterPm}
+            onDialPm={steady.onDialPm}
+            then={{ mark: run.nextPiece?.mark ?? 'the next', sizePm: steady.thenPm }}
+          />
+        )}
+        {last !== null && <p className={styles.remark}>{lastPieceWords(last, chosen)}</p>}
+        {next !== null && <p className={styles.remark}>{nextMeasureWords(next)}</p>}
       </Panel>
+      <OddPanel run={run} found={odd} />
+      <EffectPanel run={run} />
       <ZonesPanel run={run} />
       {run.drift?.kind === 'line' && <DriftFigures run={run} />}
       {run.points.length > 0 && <Stretch run={run} />}
+      {run.points.length > 0 && <CapabilityPanel run={run} />}
       <div className={styles.buttons}>
         {next !== null && (
-          <LinkButton kind="main" href={`${bench}&piece=${next.id}`}>
-            Log {next.mark}
+          <LinkButton kind="main" href={`${bench}${next.place.feature.id}&piece=${next.place.id}`}>
+            Log {next.place.mark}
           </LinkButton>
         )}
         <LinkButton href={`/runs/${run.run.id}`}>Look closer</LinkButton>
@@ -67,10 +79,6 @@ export function RunSide({ run }: { run: RunView }) {
       {noting && <NoteEvent run={run} onDone={() => setNoting(false)} />}
     </div>
   );
-
-  function signed(pm: number): string {
-    return shownLength(pm, step, chosen, 'always');
-  }
 }
 
 function markAfter(run: RunView, ordinal: number): string {
@@ -120,8 +128,8 @@ function Stretch({ run }: { run: RunView }) {
             resolutionPm: chartStepPm[chosen.unit],
             lowerPm: run.limits.lowerPm,
             upperPm: run.limits.upperPm,
-            readings: since.map(({ size }, index) => ({
-              valuePm: size.valuePm,
+            readings: since.map(({ valuePm }, index) => ({
+              valuePm,
               state: 'counted',
               last: index === since.length - 1,
             })),

@@ -2,8 +2,11 @@
 
 import { useCallback, useMemo, useState } from 'react';
 import type { JobView } from '@/lib/rules/job-view';
+import { oddPieces, type OddPieces } from '@/lib/rules/odd-pieces';
+import { runDoubts } from '@/lib/rules/run-doubts';
 import type { RunView } from '@/lib/rules/run-view';
-import { driftWords } from '@/lib/text/drift-words';
+import { countWord, driftWords } from '@/lib/text/drift-words';
+import { runDoubtWords } from '@/lib/text/run-doubt-words';
 import { runHeadWords, runSentence } from '@/lib/text/run-words';
 import { Chart } from '../charts/chart';
 import type { Palette } from '../charts/palette';
@@ -13,9 +16,13 @@ import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
+import { ControlSection } from './control-section';
+import { EventList } from './event-list';
+import { EventRow } from './event-row';
 import { NewRun } from './new-run';
 import { RunSide } from './run-side';
 import { RunTable } from './run-table';
+import { StruckRuns } from './struck-runs';
 import styles from './runs.module.css';
 
 /** The chart of a run, the drift line and its band, the limit it will reach, and what to do then. */
@@ -29,6 +36,7 @@ export function RunsSheet() {
         <h1 className="unseen">Runs</h1>
         <EmptyState sentence="No run yet. Say which feature is made one piece after another.">
           <NewRun />
+          <StruckRuns run={null} />
         </EmptyState>
       </SheetFrame>
     );
@@ -52,21 +60,62 @@ export function RunsSheet() {
           options={view.runs.map((one) => ({ value: one.run.id, label: runName(view, one) }))}
         />
       )}
-      <div className={styles.columns}>
-        <RunChart run={run} />
-        <RunSide run={run} />
-      </div>
+      <RunOpen key={run.run.id} run={run} />
       <details className={styles.more}>
         <summary>Another run</summary>
         <NewRun />
+        <StruckRuns run={run} />
       </details>
     </SheetFrame>
   );
 }
 
-function RunChart({ run }: { run: RunView }) {
+type Charts = 'run' | 'both' | 'control';
+
+function RunOpen({ run }: { run: RunView }) {
   const { chosen } = useJob();
-  const data = useMemo(() => runChartData(run, chosen), [run, chosen]);
+  const [charts, setCharts] = useState<Charts>('both');
+  const odd = useMemo(() => oddPieces(run), [run]);
+  const doubts = useMemo(() => runDoubts(run), [run]);
+  const hasControl = run.run.control !== 'none';
+  return (
+    <div className={styles.columns}>
+      <div className={styles.first}>
+        {hasControl && (
+          <Choice<Charts>
+            label="Charts shown"
+            value={charts}
+            onChange={setCharts}
+            options={[
+              { value: 'run', label: 'Run chart' },
+              { value: 'both', label: 'Both' },
+              { value: 'control', label: 'Control chart' },
+            ]}
+          />
+        )}
+        {hasControl && charts === 'control' ? (
+          <ControlSection run={run} />
+        ) : (
+          <RunChart run={run} odd={odd} />
+        )}
+        {doubts.map((doubt) => (
+          <p key={doubt.kind} className={styles.doubt}>
+            {runDoubtWords(doubt, chosen)}
+          </p>
+        ))}
+      </div>
+      <RunSide run={run} odd={odd} />
+      <div className={styles.rest}>
+        {hasControl && charts !== 'both' ? null : <ControlSection run={run} />}
+        <EventList run={run} />
+      </div>
+    </div>
+  );
+}
+
+function RunChart({ run, odd }: { run: RunView; odd: OddPieces }) {
+  const { chosen } = useJob();
+  const data = useMemo(() => runChartData(run, chosen, odd.odd), [run, chosen, odd]);
   const config = useCallback((palette: Palette) => runChartConfig(data, palette), [data]);
   const words = driftWords(run, chosen);
   return (
@@ -77,11 +126,14 @@ function RunChart({ run }: { run: RunView }) {
         config={config}
         table={<RunTable run={run} />}
       />
+      <EventRow run={run} />
     </section>
   );
 }
 
 function runName(view: JobView, run: RunView): string {
   const part = view.parts.find((candidate) => candidate.part.id === run.feature.partId);
-  return `${part?.part.name ?? ''}, ${run.feature.name.toLowerCase()}`;
+  const others = run.features.length - 1;
+  const more = others === 0 ? '' : ` and ${countWord(others)} alike`;
+  return `${part?.part.name ?? ''}, ${run.feature.name.toLowerCase()}${more}`;
 }

@@ -53,6 +53,7 @@ export function ZoneActs({ run, zones, onDone }: Props) {
       kind,
       note: '',
       offsetPm: kind === 'offset moved' ? (move?.onDiameterPm ?? null) : null,
+      offsetDial: kind === 'offset moved' ? run.run.dial : null,
       at: new Date().toISOString(),
     });
     if (done) onDone?.();

@@ -14,6 +14,7 @@ import { Button } from '../primitives/button';
 import { Choice } from '../primitives/choice';
 import { Field } from '../primitives/field';
 import { Panel } from '../primitives/panel';
+import { DeviceChoices } from '../bench/device-choices';
 import styles from './settings.module.css';
 
 type Props = { shop: Setting | null; device: Setting | null; people: readonly Person[] };
@@ -73,6 +74,9 @@ export function SettingsSheet({ shop, device, people }: Props) {
               ]}
             />
           </div>
+        </Panel>
+        <Panel title="At the Bench, on this device">
+          <DeviceChoices />
         </Panel>
         <Panel title="Who measures here">
           {live.length > 0 && (

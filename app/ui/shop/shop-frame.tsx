@@ -6,6 +6,7 @@ import styles from '../job/sheet-frame.module.css';
 const index = [
   { label: 'Jobs', href: '/' },
   { label: 'Gauges', href: '/gauges' },
+  { label: 'Tables', href: '/tables' },
   { label: 'Settings', href: '/settings' },
 ];
 

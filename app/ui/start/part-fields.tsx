@@ -1,9 +1,11 @@
 'use client';
 
 import { likelyPrefix, type DraftFault, type DraftPart } from '@/lib/rules/draft-job';
+import type { Material } from '@/lib/schema/material';
 import { uuidv7 } from '@/lib/outbox/ids';
 import type { DecimalMark } from '@/lib/units/picometres';
 import { Button } from '../primitives/button';
+import { MaterialField } from '../materials/material-field';
 import { Field } from '../primitives/field';
 import { emptyFeature } from './empty-part';
 import { FeatureFields } from './feature-fields';
@@ -17,6 +19,8 @@ type Props = {
   unit: 'mm' | 'in';
   decimal: DecimalMark;
   fault: DraftFault | null;
+  /** The shop's own materials. */
+  materials: readonly Material[];
   onChange: (over: Partial<DraftPart>) => void;
   onDrop: (() => void) | null;
 };
@@ -64,11 +68,11 @@ export function PartFields(props: Props) {
           error={own('prefix') ? 'At most six letters or figures.' : undefined}
           maxLength={6}
         />
-        <Field
-          label="Material"
+        <MaterialField
           value={part.material}
-          onChange={(event) => onChange({ material: event.target.value })}
-          maxLength={120}
+          own={props.materials}
+          decimal={props.decimal}
+          onChange={(material) => onChange({ material })}
         />
       </div>
       {part.features.map((feature) => (

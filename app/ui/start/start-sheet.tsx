@@ -1,9 +1,12 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { useState, type FormEvent } from 'react';
+import { useMemo, useState, type FormEvent } from 'react';
 import { draftJob, tiedFeatures, type DraftFault, type DraftJob } from '@/lib/rules/draft-job';
 import { readDrawn } from '@/lib/rules/drawn-feature';
+import { isSaid, nothingSaid } from '@/lib/rules/ways/read-wanted';
+import type { FitRule } from '@/lib/schema/fit-rule';
+import type { Material } from '@/lib/schema/material';
 import type { DecimalMark } from '@/lib/units/picometres';
 import { browserApi } from '@/lib/outbox/browser-api';
 import { uuidv7 } from '@/lib/outbox/ids';
@@ -17,8 +20,16 @@ import { FitFields } from './fit-fields';
 import { PartFields } from './part-fields';
 import styles from './start.module.css';
 
+type Props = {
+  decimal: DecimalMark;
+  unit: 'mm' | 'in' | null;
+  /** The shop's own. */
+  materials: readonly Material[];
+  rules: readonly FitRule[];
+};
+
 /** Writes a job down from a drawing: its parts, their sizes as drawn, and the fit between two of them. */
-export function StartSheet({ decimal, unit }: { decimal: DecimalMark; unit: 'mm' | 'in' | null }) {
+export function StartSheet({ decimal, unit, materials, rules }: Props) {
   const router = useRouter();
   const [draft, setDraft] = useState<DraftJob>(() => ({
     name: '',
@@ -26,7 +37,7 @@ export function StartSheet({ decimal, unit }: { decimal: DecimalMark; unit: 'mm'
     revision: '',
     unit: unit ?? 'mm',
     parts: [emptyPart(uuidv7), emptyPart(uuidv7)],
-    fit: { min: '', max: '', aim: '', governs: 'extreme' },
+    fit: nothingSaid(),
   }));
   const [fault, setFault] = useState<DraftFault | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -36,6 +47,7 @@ export function StartSheet({ decimal, unit }: { decimal: DecimalMark; unit: 'mm'
     setDraft((old) => ({ ...old, ...over }));
   };
   const tied = tiedFeatures(readFeatures());
+  const shown = useMemo(() => ({ unit: draft.unit, decimal }), [draft.unit, decimal]);
   return (
     <form className={styles.form} onSubmit={(event) => void start(event)} noValidate>
       <h1>Start a job</h1>
@@ -85,6 +97,7 @@ export function StartSheet({ decimal, unit }: { decimal: DecimalMark; unit: 'mm'
           unit={draft.unit}
           decimal={decimal}
           fault={fault}
+          materials={materials}
           onChange={(over) =>
             change({ parts: draft.parts.map((one) => (one === part ? { ...one, ...over } : one)) })
           }
@@ -101,8 +114,11 @@ export function StartSheet({ decimal, unit }: { decimal: DecimalMark; unit: 'mm'
       {tied !== null && draft.fit !== null && (
         <FitFields
           title={`${tied.external.name || 'The outside'} in ${(tied.internal.name || 'the bore').toLowerCase()}`}
-          fit={draft.fit}
-          unit={draft.unit}
+          said={draft.fit}
+          borePm={tied.internal.nominalPm}
+          shaftPm={tied.external.nominalPm}
+          shown={shown}
+          rules={rules}
           wrong={fault?.at === 'fit' ? fault.wrong : null}
           onChange={(over) => change({ fit: { ...draft.fit!, ...over } })}
         />
@@ -128,7 +144,8 @@ export function StartSheet({ decimal, unit }: { decimal: DecimalMark; unit: 'mm'
         if (feature.drawn.trim() === '') return [];
         const read = readDrawn(feature.drawn, { decimal, unit: draft.unit });
         if (read.kind !== 'feature') return [];
-        return [{ kind: feature.kind ?? read.likely, partId: part.key, name: part.name }];
+        const { likely, nominalPm } = read;
+        return [{ kind: feature.kind ?? likely, partId: part.key, name: part.name, nominalPm }];
       }),
     );
   }
@@ -136,7 +153,7 @@ export function StartSheet({ decimal, unit }: { decimal: DecimalMark; unit: 'mm'
   /** The fit, unless nothing was said of it. */
   function wantedFit(): DraftJob['fit'] {
     const { fit } = draft;
-    return fit === null || (fit.min.trim() === '' && fit.max.trim() === '') ? null : fit;
+    return fit === null || !isSaid(fit) ? null : fit;
   }
 
   async function start(event: FormEvent) {

@@ -26,7 +26,7 @@ const stockShare = 0.6;
  *
  * From other readings: the stretch from their smallest to their largest, so that form is no slip. From
  * limits: between them, and beyond on the side where metal can still come off (as far as the size
- * before the cut). Doubted from max(5 s, 4 resolutions) outside it, s being the gauge's history, else
+ * before the cut). Doubted from max(5 s, 4 resolutions, the last place typed) outside it, s being the gauge's history, else
  * half its stated uncertainty, else nothing. Common practice, no source.
  *
  * Null for roundness, run-out and straightness without other readings: nothing predicts those.
@@ -38,7 +38,8 @@ export function expectedReading(
   const stepPm = Math.max(facts.gauge.resolutionPm, resolutionPm);
   const sdPm = facts.repeatPm ?? (facts.gauge.uncertaintyPm ?? 0) / 2;
   const tolerancePm = Math.max(3 * sdPm, 2 * stepPm);
-  const doubtPm = Math.max(5 * sdPm, 4 * stepPm);
+  // A coarse text is doubted for no more than its own rounding.
+  const doubtPm = Math.max(5 * sdPm, 4 * facts.gauge.resolutionPm, resolutionPm);
 
   if (facts.othersPm.length > 0) {
     const lowPm = Math.min(...facts.othersPm);

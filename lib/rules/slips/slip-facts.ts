@@ -26,6 +26,8 @@ export type SlipFacts = {
   >;
   /** How well one reading of this gauge repeats, from its history; null where it has none. */
   repeatPm: number | null;
+  /** The degrees of freedom behind that; left out, none are known. */
+  repeatDegrees?: number;
   /** How the text is read: the person's mark, the unit of the reading, the nominal. */
   setting: LengthSetting;
   /** What the other features of the piece, and its partner, measure. */

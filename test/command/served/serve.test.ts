@@ -187,3 +187,23 @@ describe('a start that cannot succeed says why in one line', () => {
 function wait(ms: number): Promise<void> {
   return new Promise((done) => setTimeout(done, ms));
 }
+
+it('sends the scripts of a sheet compressed, and as they are to a client that wants them so', async () => {
+  const page = await (await fetch(`${server.url}/settings`)).text();
+  const sources = [...page.matchAll(/<script[^>]* src="(\/_next\/static\/[^"]+\.js)"/g)];
+  expect(sources.length).toBeGreaterThan(3);
+  for (const [, source] of sources) {
+    const address = server.url + source;
+    const plain = await fetch(address, { headers: { 'accept-encoding': 'identity' } });
+    const small = await fetch(address, { headers: { 'accept-encoding': 'br' } });
+    expect(plain.headers.get('content-encoding')).toBeNull();
+    expect(small.headers.get('content-encoding')).toBe('br');
+    for (const { headers } of [plain, small]) {
+      expect(headers.get('vary')).toContain('Accept-Encoding');
+      expect(headers.get('cache-control')).toBe('public, max-age=31536000, immutable');
+      expect(headers.get('content-type')).toBe('application/javascript; charset=UTF-8');
+      expect(headers.get('x-content-type-options')).toBe('nosniff');
+    }
+    expect(await small.text()).toBe(await plain.text());
+  }
+});

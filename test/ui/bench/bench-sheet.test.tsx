@@ -1,4 +1,5 @@
-import { renderToStaticMarkup } from 'react-dom/server';
+import { text as textOf } from 'node:stream/consumers';
+import { prerenderToNodeStream } from 'react-dom/static';
 import { describe, expect, it, vi } from 'vitest';
 import { BenchSheet } from '@/app/ui/bench/bench-sheet';
 import { stationCell } from '@/app/ui/bench/bench-map';
@@ -15,34 +16,35 @@ const idOf = (mark: string) => example.pieces.find((piece) => piece.mark === mar
 const featureOf = (balloon: string) =>
   example.features.find((feature) => feature.balloon === balloon)!.id;
 
-/** The Bench as the server draws it, its tags taken out. */
-function bench(mark: string, balloon: string, sheet: JobSheet = example) {
-  const html = markup(mark, balloon, sheet);
+/** The Bench as the server draws it with all that comes later, its tags taken out. */
+async function bench(mark: string, balloon: string, sheet: JobSheet = example) {
+  const html = await markup(mark, balloon, sheet);
   const text = html
-    .replace(/<style.*?<\/style>/g, '')
+    .replace(/<!--.*?-->|<style.*?<\/style>/g, '')
     .replace(/<[^>]+>/g, ' ')
     .replace(/\s+/g, ' ');
   return { html, text };
 }
-function markup(mark: string, balloon: string, sheet: JobSheet): string {
-  return renderToStaticMarkup(
+async function markup(mark: string, balloon: string, sheet: JobSheet): Promise<string> {
+  const { prelude } = await prerenderToNodeStream(
     <JobProvider sheet={sheet} chosen={{ unit: 'mm', decimal: '.', hand: 'right', personId: null }}>
       <BenchSheet asked={{ pieceId: idOf(mark), featureId: featureOf(balloon) }} />
     </JobProvider>,
   );
+  return textOf(prelude);
 }
 
 describe('the Bench', () => {
-  it('shows the last reading, the size so far, the clearance and how many are taken', () => {
-    const { text } = bench('P4', '4');
+  it('shows the last reading, the size so far, the clearance and how many are taken', async () => {
+    const { text } = await bench('P4', '4');
     expect(text).toContain('outside, made to L4');
     expect(text).toContain('6 of 6 taken');
     expect(text).toMatch(/Inside skirt, across B 18. ?003/);
     expect(text).toMatch(/So far 18.003 ± 0.001 0.010 clear in L4/);
   });
 
-  it('asks about a held reading in the place of the keys, and leaves it out of the size', () => {
-    const { html, text } = bench('P5', '4');
+  it('asks about a held reading in the place of the keys, and leaves it out of the size', async () => {
+    const { html, text } = await bench('P5', '4');
     expect(text).toContain('Held skirt, across A');
     expect(text).toContain('One turn of the thimble?');
     expect(text).toContain(
@@ -52,48 +54,48 @@ describe('the Bench', () => {
     expect(html).not.toContain('aria-label="Keys"');
   });
 
-  it('says what a piece on the lathe is to be made to, and lets it be cut', () => {
-    const { text } = bench('P7', '4');
+  it('says what a piece on the lathe is to be made to, and lets it be cut', async () => {
+    const { text } = await bench('P7', '4');
     expect(text).toContain('Make P7 to L7: 18.000');
     expect(text).toContain('0.086 left to turn');
     expect(text).toContain('Cut since');
     expect(text).toContain('Spindle stopped before you measure.');
-    expect(bench('P4', '4').text).not.toContain('Cut since');
+    expect((await bench('P4', '4')).text).not.toContain('Cut since');
   });
 
-  it('says what to make of a piece nobody has measured, without a way to void nothing', () => {
-    const { text } = bench('P8', '4');
+  it('says what to make of a piece nobody has measured, without a way to void nothing', async () => {
+    const { text } = await bench('P8', '4');
     expect(text).toContain('Nothing read yet');
     expect(text).toContain('Make P8 to L8: 18.006');
     expect(text).not.toContain('Void this');
   });
 
-  it('speaks of the shape of a bore', () => {
-    expect(bench('L8', '1').text).toContain('Round within 0.001');
+  it('speaks of the shape of a bore', async () => {
+    expect((await bench('L8', '1')).text).toContain('Round within 0.001');
   });
 
-  it('asks for a gauge in the place of the keys where none is known', () => {
+  it('asks for a gauge in the place of the keys where none is known', async () => {
     const bare = { ...example, readings: [] };
-    const { html, text } = bench('L1', '1', bare);
+    const { html, text } = await bench('L1', '1', bare);
     expect(html).toContain('placeholder="Which gauge?"');
     expect(text).toContain('Bore gauge 1 0.001 mm, 10 to 18.5');
     expect(text).toContain('Small-hole gauge 0.001 mm, 5 to 8, not this size');
   });
 
-  it('sends to the register when there is no gauge at all', () => {
-    expect(bench('L1', '1', { ...example, readings: [], gauges: [] }).text).toContain(
+  it('sends to the register when there is no gauge at all', async () => {
+    expect((await bench('L1', '1', { ...example, readings: [], gauges: [] })).text).toContain(
       'No gauge in the register.',
     );
   });
 
-  it('says so when a job has nothing to measure', () => {
-    expect(bench('L1', '1', { ...example, features: [], fits: [], runs: [] }).text).toContain(
-      'No part of this job has a piece and a feature yet.',
-    );
+  it('says so when a job has nothing to measure', async () => {
+    expect(
+      (await bench('L1', '1', { ...example, features: [], fits: [], runs: [] })).text,
+    ).toContain('No part of this job has a piece and a feature yet.');
   });
 
-  it('has one input, and it wants no keyboard of the phone, no completion and no correction', () => {
-    const { html } = bench('P4', '4');
+  it('has one input, and it wants no keyboard of the phone, no completion and no correction', async () => {
+    const { html } = await bench('P4', '4');
     const inputs = html.match(/<input[^>]*>/g) ?? [];
     expect(inputs).toHaveLength(1);
     for (const word of [

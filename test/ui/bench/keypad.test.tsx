@@ -6,9 +6,9 @@ import { Keypad, type KeypadKey } from '@/app/ui/bench/keypad';
 type Props = Record<string, unknown> & { children?: ReactNode };
 
 /** The buttons of a keypad as React would draw them; it keeps no state, so it may be called as a function. */
-function buttonsOf(props: Parameters<typeof Keypad>[0]): Map<string, Props> {
-  const pad = Keypad(props) as ReactElement<Props>;
-  const keys = [pad.props.children].flat() as ReactElement<Props>[];
+function buttonsOf(props: Parameters<typeof Keypad.type>[0]): Map<string, Props> {
+  const pad = Keypad.type(props) as ReactElement<Props>;
+  const keys = [pad.props.children].flat().filter(Boolean) as ReactElement<Props>[];
   return new Map(
     keys.map((key) => {
       const draw = key.type as (props: Props) => ReactElement<Props>;
@@ -81,5 +81,35 @@ describe('Keypad', () => {
     const seven = buttonsOf({ decimal: '.', onKey: () => {} }).get('7')!;
     (seven['onContextMenu'] as (event: unknown) => void)({ preventDefault });
     expect(preventDefault).toHaveBeenCalled();
+  });
+
+  it('has a column for unit, last digits, what comes next and more, which type nothing', () => {
+    const pressed: KeypadKey[] = [];
+    const side = { unit: 'mm', unitChanged: false, lastDigits: false, next: 'piece' } as const;
+    const keys = buttonsOf({ decimal: '.', onKey: (key) => pressed.push(key), side });
+    for (const key of ['unit', 'last digits', 'next', 'more']) press(keys.get(key)!);
+    expect(pressed).toEqual(['unit', 'last digits', 'next', 'more']);
+    expect(keys.get('unit')!['aria-label']).toBe('mm: change to inches');
+    expect(keys.get('next')!['aria-label']).toBe('next piece');
+    expect(keys.size).toBe(19);
+  });
+
+  it('says what of the column is on, and what cannot be had', () => {
+    const side = { unit: 'in', unitChanged: true, lastDigits: null, next: null } as const;
+    const pressed: KeypadKey[] = [];
+    const keys = buttonsOf({ decimal: '.', onKey: (key) => pressed.push(key), side });
+    expect(keys.get('unit')!['aria-pressed']).toBe(true);
+    expect(keys.get('last digits')!['aria-disabled']).toBe(true);
+    press(keys.get('last digits')!);
+    press(keys.get('next')!);
+    expect(pressed).toEqual([]);
+    const on = buttonsOf({ decimal: '.', onKey: () => {}, side: { ...side, lastDigits: true } });
+    expect(on.get('last digits')!['aria-pressed']).toBe(true);
+  });
+
+  it('is that column alone beside the keyboard of a phone', () => {
+    const side = { unit: 'mm', unitChanged: false, lastDigits: false, next: 'piece' } as const;
+    const keys = buttonsOf({ decimal: '.', onKey: () => {}, side, sideOnly: true });
+    expect([...keys.keys()]).toEqual(['unit', 'last digits', 'next', 'more']);
   });
 });

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
-import { BenchSheet } from '@/app/ui/bench/bench-sheet';
+import { cookies } from 'next/headers';
+import { BenchOrCut } from '@/app/ui/cut/bench-or-cut';
 
 export const metadata: Metadata = { title: 'Bench' };
 
@@ -7,8 +8,8 @@ type Props = { searchParams: Promise<{ piece?: string | string[]; feature?: stri
 
 export default async function BenchPage({ searchParams }: Props) {
   const { piece, feature } = await searchParams;
-  const asked = { pieceId: one(piece), featureId: one(feature) };
-  return <BenchSheet key={`${asked.pieceId} ${asked.featureId}`} asked={asked} />;
+  const blind = (await cookies()).get('fw-blind')?.value ?? null;
+  return <BenchOrCut key={`${one(piece)} ${one(feature)}`} blind={blind} />;
 }
 
 function one(value: string | string[] | undefined): string | null {

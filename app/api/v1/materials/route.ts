@@ -1,0 +1,3 @@
+import { thingsRoute } from '@/app/api/things-route';
+
+export const { GET, POST, PUT, PATCH, DELETE, OPTIONS } = thingsRoute('material');

@@ -1,0 +1,32 @@
+'use client';
+
+import { useEffect, useEffectEvent, useMemo } from 'react';
+import { pedalAct, pedalsOf, type PedalAct, type PedalKey } from '@/lib/rules/entry-pedal';
+import { useMemory } from './use-memory';
+
+/** A key as a pedal is known by. */
+export function pedalPress(event: KeyboardEvent): PedalKey {
+  const { code, key, ctrlKey: ctrl, altKey: alt, shiftKey: shift, metaKey: meta } = event;
+  return { code, key, ctrl, alt, shift, meta };
+}
+
+/** Where a pedal is being taught, none acts. */
+export const teaching = 'data-teaches-a-pedal';
+
+/** Hears the foot switches before anything else on the page does, wherever the focus is. */
+export function usePedals(play: (act: PedalAct) => void): void {
+  const [word] = useMemory('pedals');
+  const pedals = useMemo(() => pedalsOf(word), [word]);
+  const onKey = useEffectEvent((event: KeyboardEvent) => {
+    const act = pedalAct(pedalPress(event), pedals);
+    if (act === null || document.querySelector(`[${teaching}]`) !== null) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    if (!event.repeat) play(act);
+  });
+  useEffect(() => {
+    const pressed = (event: KeyboardEvent) => onKey(event);
+    window.addEventListener('keydown', pressed, { capture: true });
+    return () => window.removeEventListener('keydown', pressed, { capture: true });
+  }, []);
+}

@@ -1,0 +1,111 @@
+'use client';
+
+import type { CutView } from '@/lib/rules/cuts/cut-view';
+import { changedWords, cutCells, nextCells, type CutCells } from '@/lib/text/cut-log-words';
+import type { Shown } from '@/lib/text/shown-size';
+import { useJob } from '../job/job-provider';
+import { useThings } from '../job/use-things';
+import styles from './cut.module.css';
+import type { OnDial } from './use-put-on';
+
+type Props = { cut: CutView; onDial: OnDial | null; shown: Shown };
+
+/** What was asked of each cut, what came off and what was left; the next one last, with what is expected of it. */
+export function CutLog({ cut, onDial, shown }: Props) {
+  const { pending } = useJob();
+  const { change, trouble, busy } = useThings();
+  const { steps, resolutionPm, aim } = cut;
+  const last = steps.at(-1);
+  // A cut that was measured stands; one that was not can still be said not to have been taken.
+  const canTakeBack = last !== undefined && last.afterPm === null && !pending.has(last.cut.id);
+  if (steps.length === 0 && onDial === null) return null;
+  return (
+    <section aria-label="Cuts">
+      <table className={styles.cuts}>
+        <caption className="unseen">Asked and got, on diameter</caption>
+        <thead>
+          <tr>
+            <th scope="col">Cut</th>
+            <th scope="col">asked</th>
+            <th scope="col">got</th>
+            <th scope="col">of asked</th>
+            <th scope="col">size after</th>
+          </tr>
+        </thead>
+        <tbody>
+          {steps.map((step) => [
+            step.afresh && (
+              <tr key={`${step.cut.id} afresh`} className={styles.afresh}>
+                <td colSpan={5}>{changedWords(step.cut.changed ?? null)}: learned afresh.</td>
+              </tr>
+            ),
+            <Line
+              key={step.cut.id}
+              number={step.number}
+              cells={cutCells(step, resolutionPm, shown)}
+            />,
+          ])}
+          {onDial !== null && (
+            <Line
+              next
+              number={steps.length + 1}
+              cells={nextCells(
+                {
+                  askedPm: onDial.askedPm,
+                  expected:
+                    onDial.expected === null || cut.learnt.learned.kind === 'nothing'
+                      ? null
+                      : {
+                          valuePm: onDial.expected.valuePm,
+                          takesPm: Math.abs(onDial.expected.valuePm - aim.now!.valuePm),
+                          ratio: cut.learnt.learned.mean,
+                        },
+                },
+                resolutionPm,
+                shown,
+              )}
+            />
+          )}
+        </tbody>
+      </table>
+      {canTakeBack && (
+        <p className={styles.takeBack}>
+          <button
+            type="button"
+            className={styles.textButton}
+            disabled={busy}
+            onClick={() =>
+              void change('cut', last.cut.id, { version: last.cut.version, struck: true })
+            }
+          >
+            Cut {last.number} was not taken
+          </button>
+        </p>
+      )}
+      {trouble === null ? null : <p role="alert">{trouble}</p>}
+    </section>
+  );
+}
+
+function Line({
+  number,
+  cells,
+  next = false,
+}: {
+  number: number;
+  cells: CutCells;
+  next?: boolean;
+}) {
+  return (
+    <tr className={next ? styles.next : undefined}>
+      <th scope="row">
+        {number}
+        {next && <span className="unseen"> next</span>}
+      </th>
+      <td>{cells.asked}</td>
+      <td>{cells.got}</td>
+      <td>{cells.ratio}</td>
+      <td>{cells.after}</td>
+    </tr>
+  );
+}

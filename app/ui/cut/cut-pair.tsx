@@ -1,0 +1,73 @@
+import type { CutView } from '@/lib/rules/cuts/cut-view';
+import type { Slide } from '@/lib/rules/cuts/slide';
+import { dialFigure, dialWords, fromToWords } from '@/lib/text/cut-words';
+import { shownLength, type Shown } from '@/lib/text/shown-size';
+import styles from './cut.module.css';
+import type { OnDial } from './use-put-on';
+
+type Props = {
+  cut: CutView;
+  slide: Slide | null;
+  onDial: OnDial | null;
+  shown: Shown;
+  onStep: (by: 1 | -1) => void;
+};
+
+const onDiameter = new Set(['outside', 'bore']);
+
+/** The two figures of the Cut screen: what is left, and what to put on the dial for the next cut. */
+export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
+  const { leftPm, resolutionPm, aim, turnToPm, advice } = cut;
+  const past = advice.kind === 'past';
+  const canStep = slide !== null && (cut.advice.kind === 'cut' || cut.advice.kind === 'spring');
+  return (
+    <div className={styles.pair}>
+      <section className={styles.left} aria-label="Left">
+        <h2>{leftTitle(cut)}</h2>
+        <p className={styles.big} data-past={past || undefined}>
+          {leftPm === null
+            ? '?'
+            : shownLength(past ? advice.byPm : Math.max(0, leftPm), resolutionPm, shown)}
+        </p>
+        <p className={styles.under}>
+          {aim.now === null
+            ? `to ${shownLength(turnToPm, resolutionPm, shown)}`
+            : past || leftPm! <= 0
+              ? shownLength(aim.now.valuePm, resolutionPm, shown)
+              : fromToWords(aim.now.valuePm, turnToPm, { side: aim.side, resolutionPm }, shown)}
+        </p>
+      </section>
+      <section className={styles.put} aria-label="Put on the dial">
+        <h2>Put on the dial</h2>
+        <p className={styles.big}>
+          {onDial === null ? (canStep ? '0' : '\u2013') : dialFigure(onDial.dialPm, shown)}
+        </p>
+        <p className={styles.under}>
+          {slide === null
+            ? 'no slide said yet'
+            : dialWords(slide, onDial?.divisions ?? null, shown)}
+        </p>
+        {canStep && (
+          <div className={styles.steps}>
+            <button
+              type="button"
+              aria-label="One division less"
+              onClick={() => onStep(-1)}
+              disabled={onDial === null}
+            >
+              {'\u2212'}
+            </button>
+            <button type="button" aria-label="One division more" onClick={() => onStep(1)}>
+              +
+            </button>
+          </div>
+        )}
+      </section>
+    </div>
+  );
+}
+
+function leftTitle({ advice, feature }: CutView): string {
+  if (advice.kind === 'past') return 'Past its limit by';
+  return onDiameter.has(feature.kind) ? 'Left on diameter' : 'Left to take off';
+}

@@ -1,0 +1,109 @@
+'use client';
+
+import { useState } from 'react';
+import { dialFrom } from '@/lib/rules/cuts/slide';
+import { typedSlide, type TypedSlide } from '@/lib/rules/cuts/typed-slide';
+import { dialFigure, ratioWords } from '@/lib/text/cut-words';
+import type { Shown } from '@/lib/text/shown-size';
+import { unitWords } from '@/lib/text/unit-words';
+import { Button } from '../primitives/button';
+import { Choice } from '../primitives/choice';
+import { Field } from '../primitives/field';
+import styles from './cut.module.css';
+import type { CutSaying } from './use-cut-said';
+
+type Props = {
+  saying: CutSaying;
+  shown: Shown;
+  /** It is asked for: nothing can be put on a dial that nobody has told of. */
+  isNew: boolean;
+  onDone: () => void;
+};
+
+/** The slide the cut is put on with, and what else no reading tells; kept on this device. */
+export function SetUp({ saying, shown, isNew, onDone }: Props) {
+  const { slide, lapPm } = saying.said;
+  const figure = (pm: number) => (pm === 0 ? '' : dialFigure(pm, shown));
+  const [typed, setTyped] = useState<TypedSlide>({
+    dial: slide?.dial ?? 'radius',
+    division: slide === null ? '' : figure(slide.divisionPm),
+    fineFeed: slide === null || slide.fineFeed === 1 ? '' : ratioWords(slide.fineFeed, 1, shown),
+    bites: slide === null ? '' : figure(dialFrom(slide.bitesPm, slide)),
+    lap: figure(lapPm),
+    dialAt: saying.dialAtPm === null ? '' : dialFigure(saying.dialAtPm, shown),
+  });
+  const [wrong, setWrong] = useState<readonly string[]>([]);
+  const field = (name: Exclude<keyof TypedSlide, 'dial'>, error: string) => ({
+    bench: true,
+    value: typed[name],
+    inputMode: 'decimal' as const,
+    autoComplete: 'off',
+    onChange: (event: { target: { value: string } }) =>
+      setTyped({ ...typed, [name]: event.target.value }),
+    ...(wrong.includes(name) ? { error } : {}),
+  });
+
+  function keep(): void {
+    const read = typedSlide(typed, shown);
+    if (read.kind === 'wrong') {
+      setWrong(read.fields);
+      return;
+    }
+    setWrong([]);
+    saying.saySlide(read.slide);
+    saying.sayLap(read.lapPm);
+    saying.sayDialAt(read.dialAtPm);
+    onDone();
+  }
+
+  const unit = unitWords(shown.unit);
+  return (
+    <form
+      className={styles.setUp}
+      onSubmit={(event) => {
+        event.preventDefault();
+        keep();
+      }}
+    >
+      <Choice
+        bench
+        label="The dial counts"
+        name="dial"
+        value={typed.dial}
+        onChange={(dial) => setTyped({ ...typed, dial })}
+        options={[
+          { value: 'radius', label: 'the radius', hint: 'twice as much comes off' },
+          { value: 'diameter', label: 'the diameter', hint: 'as much comes off' },
+        ]}
+      />
+      <Field
+        label="One division"
+        hint={unit}
+        {...field('division', 'What one division of the dial stands for.')}
+      />
+      <Field
+        label="Thinnest cut this tool bites"
+        hint={`${unit} on the dial`}
+        {...field('bites', 'A length, or nothing.')}
+      />
+      <Field
+        label="Leave on to lap"
+        hint={`${unit} on diameter`}
+        {...field('lap', 'A length, or nothing.')}
+      />
+      <Field
+        label="The dial stands at"
+        hint="empty: set to 0 each time"
+        {...field('dialAt', 'What the dial shows, or nothing.')}
+      />
+      <Field
+        label="Top slide set over"
+        hint="10 at 5.74 degrees; empty: square"
+        {...field('fineFeed', 'How far the dial goes for one of infeed.')}
+      />
+      <Button type="submit" bench kind={isNew ? 'main' : 'plain'}>
+        This is the slide
+      </Button>
+    </form>
+  );
+}

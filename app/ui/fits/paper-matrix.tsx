@@ -1,0 +1,71 @@
+'use client';
+
+import { cellKey } from '@/lib/rules/cells';
+import { clearanceOf, type FitPiece, type FitView } from '@/lib/rules/fit-view';
+import { matrixOrder } from '@/lib/rules/matrix-order';
+import { clearanceSteps, stepWords } from '@/lib/text/fit-words';
+import { useJob } from '../job/job-provider';
+import { VerdictMark } from '../verdict/verdict-mark';
+import styles from './paper.module.css';
+
+/** Past this many on a side the table of clearances is left to the screen. */
+export const printedMost = 24;
+const columnsMost = 8;
+
+/** The table of clearances on paper, in stretches of columns that the sheet is wide enough for. */
+export function PaperMatrix({ fit }: { fit: FitView }) {
+  const { chosen } = useJob();
+  const { rows, columns } = matrixOrder(fit);
+  const stretches = Array.from({ length: Math.ceil(columns.length / columnsMost) }, (_, index) =>
+    columns.slice(index * columnsMost, (index + 1) * columnsMost),
+  );
+  return stretches.map((stretch) => (
+    <table key={stretch[0]!.piece.id} className={styles.matrix}>
+      <caption>Clearance of every pair, {stepWords(chosen)}</caption>
+      <thead>
+        <tr>
+          <td />
+          {stretch.map(({ piece, leftOut }) => (
+            <th key={piece.id} scope="col" className={leftOut ? 'struck' : undefined}>
+              {piece.mark}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((internal) => (
+          <tr key={internal.piece.id}>
+            <th scope="row" className={internal.leftOut ? 'struck' : undefined}>
+              {internal.piece.mark}
+            </th>
+            {stretch.map((external) => (
+              <Cell key={external.piece.id} fit={fit} internal={internal} external={external} />
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  ));
+}
+
+function Cell(props: { fit: FitView; internal: FitPiece; external: FitPiece }) {
+  const { fit, internal, external } = props;
+  const { chosen } = useJob();
+  const clearance = external.stillToCut ? null : clearanceOf(internal, external, fit.fit);
+  if (clearance === null) return <td />;
+  const [inner, outer] = [internal.piece.id, external.piece.id];
+  const pair = fit.pairs.find(
+    (one) => one.internalPieceId === inner && one.externalPieceId === outer,
+  );
+  const isOut = fit.leftOut.has(cellKey(inner, outer)) || internal.leftOut || external.leftOut;
+  return (
+    <td data-state={pair?.state}>
+      <span className={isOut ? 'struck' : undefined}>
+        {clearanceSteps(clearance.clearancePm, chosen)}
+      </span>{' '}
+      {clearance.verdict.state !== 'out' && (
+        <VerdictMark state={clearance.verdict.state} side={clearance.verdict.side} />
+      )}
+    </td>
+  );
+}

@@ -1,0 +1,135 @@
+'use client';
+
+import { useCallback, useMemo } from 'react';
+import { controlView, type ControlChart } from '@/lib/rules/control-view';
+import type { RunView } from '@/lib/rules/run-view';
+import { signalRuns } from '@/lib/rules/signal-runs';
+import {
+  controlNames,
+  limitsWords,
+  noControlWords,
+  shortGroupWords,
+  signalWords,
+  straddleWords,
+  trackNames,
+  withinPieceWords,
+} from '@/lib/text/control-words';
+import { Chart } from '../charts/chart';
+import { controlChartConfig } from '../charts/control-chart-config';
+import { controlChartData, type ControlPlotData } from '../charts/control-chart-data';
+import type { Palette } from '../charts/palette';
+import { useJob } from '../job/job-provider';
+import { ControlChoices } from './control-choices';
+import { ControlTable } from './control-table';
+import styles from './runs.module.css';
+
+/** The control chart of a run: its plots, where its limits come from, what it signals, and its choices. */
+export function ControlSection({ run }: { run: RunView }) {
+  const view = useMemo(() => controlView(run), [run]);
+  return (
+    <section className={styles.chart} aria-label="Control chart">
+      <h2 className={styles.section}>
+        {run.run.control === 'none' ? 'Control chart' : controlNames[run.run.control]}
+      </h2>
+      {view.kind === 'too little' && (
+        <p className="t-sentence">{noControlWords({ ...view, grouped: run.run.together > 1 })}</p>
+      )}
+      {view.kind === 'chart' && <Plots run={run} chart={view} />}
+      <details className={styles.more}>
+        <summary>
+          {run.run.control === 'none' ? 'Choose one' : 'Chart, groups, limits, rules'}
+        </summary>
+        <ControlChoices key={run.run.version} run={run} />
+      </details>
+    </section>
+  );
+}
+
+function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
+  const { chosen } = useJob();
+  const { control, grouped } = chart;
+  const data = useMemo(() => controlChartData(run, chart, chosen), [run, chart, chosen]);
+  const markOf = (turn: number) => run.pieces.find(({ ordinal }) => ordinal === turn)?.mark ?? '';
+  const limits = limitsWords({
+    ...run.run,
+    ...chart,
+    baseMarks: [markOf(chart.base.from), markOf(chart.base.to)],
+  });
+  const signals = signalRuns(chart).map(({ first, last, points }) =>
+    signalWords(
+      {
+        first: {
+          ...first,
+          change:
+            first.change === null
+              ? null
+              : {
+                  beganMark: first.change.beganMark,
+                  meanPm: run.nominalPm + first.change.meanMm * 1e9,
+                },
+        },
+        last,
+        points,
+      },
+      control,
+      chosen,
+    ),
+  );
+  const within = grouped && run.run.groupOf === 'readings' ? [withinPieceWords] : [];
+  const notes = [
+    ...within,
+    ...chart.straddling.map(straddleWords),
+    ...chart.short.map((group) => shortGroupWords(group, run.run.together)),
+  ];
+  const names = trackNames(control, grouped);
+  const said = signals.length === 0 ? 'No signal.' : signals.join(' ');
+  return (
+    <>
+      <Plot
+        data={data.main}
+        title={`Control chart, ${names.main}, ${chart.main.length} points. ${limits} ${said}`}
+        table={<ControlTable chart={chart} track="main" run={run} />}
+        height="half"
+      />
+      {data.spread !== null && (
+        <Plot
+          data={data.spread}
+          title={`Control chart, ${names.spread}, ${chart.spread!.length} points.`}
+          table={<ControlTable chart={chart} track="spread" run={run} />}
+          height="low"
+        />
+      )}
+      <p className="t-sentence">{limits}</p>
+      {signals.length === 0 ? (
+        <p className="t-sentence">No signal.</p>
+      ) : (
+        <ul className={styles.signals} aria-label="Signals">
+          {signals.map((says) => (
+            <li key={says}>{says}</li>
+          ))}
+        </ul>
+      )}
+      {notes.map((says) => (
+        <p key={says} className="t-sentence">
+          {says}
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Plot(props: {
+  data: ControlPlotData;
+  title: string;
+  table: React.ReactNode;
+  height: 'half' | 'low';
+}) {
+  const { data, title, table, height } = props;
+  const config = useCallback((palette: Palette) => controlChartConfig(data, palette), [data]);
+  return (
+    <>
+      <p className={styles.remark}>{data.heightTitle}</p>
+      <Chart title={title} config={config} table={table} height={height} />
+    </>
+  );
+}

@@ -1,0 +1,157 @@
+'use client';
+
+import { useState } from 'react';
+import { parseSigned } from '@/lib/rules/parse-signed';
+import type { RunView } from '@/lib/rules/run-view';
+import type { RunEvent, RunEventKind } from '@/lib/schema/run';
+import { eventKinds, eventWords } from '@/lib/text/event-words';
+import { lengthWords } from '@/lib/text/length-words';
+import { shownLength } from '@/lib/text/shown-size';
+import { chartStepPm } from '../charts/run-chart-data';
+import { useJob } from '../job/job-provider';
+import { Button } from '../primitives/button';
+import { Choice } from '../primitives/choice';
+import { Field, SelectField } from '../primitives/field';
+import styles from './events.module.css';
+import { useEvent } from './use-event';
+
+type Props = {
+  run: RunView;
+  /** The event to put right; a new one where it is left out. */
+  event?: RunEvent;
+  kind?: RunEventKind;
+  onDone: () => void;
+};
+
+type Dial = 'radius' | 'diameter';
+
+/** Everything about an event: what, after which piece, how far an offset was moved and on which dial. */
+export function EventForm({ run, event, kind: firstKind = 'insert changed', onDone }: Props) {
+  const { chosen } = useJob();
+  const { note, change, trouble, busy } = useEvent(run);
+  const [kind, setKind] = useState<RunEventKind>(event?.kind ?? firstKind);
+  const [after, setAfter] = useState(markAt(run, event?.afterOrdinal));
+  const [remark, setRemark] = useState(event?.note ?? '');
+  const [dial, setDial] = useState<Dial>(event?.offsetDial ?? run.run.dial);
+  const [moved, setMoved] = useState(() =>
+    event === undefined || event.offsetPm === null
+      ? ''
+      : shownLength(
+          Math.round(event.offsetPm / perDial(dial)),
+          chartStepPm[chosen.unit],
+          chosen,
+          'always',
+        ),
+  );
+  const [errors, setErrors] = useState<{ after?: string; moved?: string }>({});
+  return (
+    <form
+      className={styles.form}
+      noValidate
+      aria-label={event === undefined ? 'New event' : 'Event put right'}
+      onSubmit={(submitted) => {
+        submitted.preventDefault();
+        void keep();
+      }}
+    >
+      <SelectField
+        label="What happened"
+        value={kind}
+        onChange={(value) => setKind(value as RunEventKind)}
+        options={eventKinds.map((value) => ({
+          value,
+          label: eventWords({ kind: value, note: '', at: '' }).title,
+        }))}
+      />
+      {kind === 'offset moved' && (
+        <>
+          <Choice<Dial>
+            label="Put in on the dial of"
+            value={dial}
+            onChange={setDial}
+            options={[
+              { value: 'radius', label: 'Radius' },
+              { value: 'diameter', label: 'Diameter' },
+            ]}
+          />
+          <Field
+            label="Moved by, on that dial"
+            hint={`${chosen.unit}; a minus is smaller`}
+            value={moved}
+            inputMode="text"
+            onChange={(typed) => setMoved(typed.target.value)}
+            error={errors.moved}
+          />
+        </>
+      )}
+      <Field
+        label="After piece"
+        hint="empty: before the first"
+        value={after}
+        onChange={(typed) => setAfter(typed.target.value)}
+        error={errors.after}
+      />
+      <Field
+        label="Remark"
+        value={remark}
+        maxLength={120}
+        onChange={(typed) => setRemark(typed.target.value)}
+      />
+      {trouble !== null && (
+        <p role="alert" className={styles.trouble}>
+          {trouble}
+        </p>
+      )}
+      <div className={styles.buttons}>
+        <Button kind="main" type="submit" disabled={busy}>
+          Keep it
+        </Button>
+        <Button onClick={onDone}>Leave it</Button>
+      </div>
+    </form>
+  );
+
+  async function keep() {
+    const afterOrdinal = turnOf(run, after);
+    if (afterOrdinal === null) return setErrors({ after: `No piece is called ${after.trim()}.` });
+    const offset = kind === 'offset moved' ? readMoved() : null;
+    if (offset === undefined) return;
+    setErrors({});
+    const said = {
+      note: remark.trim(),
+      offsetPm: offset,
+      offsetDial: offset === null ? null : dial,
+      afterOrdinal,
+    };
+    const done =
+      event === undefined
+        ? await note(kind, said)
+        : await change('runEvent', event.id, { version: event.version, kind, ...said });
+    if (done) onDone();
+  }
+
+  /** On diameter, pm; null where nothing was typed, undefined where it cannot be read: the field says why. */
+  function readMoved(): number | null | undefined {
+    if (moved.trim() === '') return null;
+    const read = parseSigned(moved, chosen);
+    if (read.kind === 'length') return read.pm * perDial(dial);
+    setErrors({ moved: lengthWords(read, moved) });
+    return undefined;
+  }
+}
+
+function perDial(dial: Dial): 1 | 2 {
+  return dial === 'radius' ? 2 : 1;
+}
+
+function markAt(run: RunView, ordinal: number | undefined): string {
+  const turn = ordinal ?? run.points.at(-1)?.ordinal ?? 0;
+  return run.pieces.find((place) => place.ordinal === turn)?.mark ?? '';
+}
+
+/** The turn of a mark; 0 for none typed, null where no piece has it. */
+function turnOf(run: RunView, mark: string): number | null {
+  const wanted = mark.trim().toLowerCase();
+  if (wanted === '') return 0;
+  return run.pieces.find((place) => place.mark.toLowerCase() === wanted)?.ordinal ?? null;
+}

@@ -1,0 +1,73 @@
+'use client';
+
+import { useState, type FormEvent } from 'react';
+import type { Material } from '@/lib/schema/material';
+import { readMaterial } from '@/lib/rules/heat/read-material';
+import { expansionFigure } from '@/lib/text/heat-words';
+import { materialFaultWords } from '@/lib/text/material-fault-words';
+import type { DecimalMark } from '@/lib/units/picometres';
+import { Button } from '../primitives/button';
+import { Field } from '../primitives/field';
+import styles from './tables.module.css';
+
+type Props = {
+  /** The one that is changed; null makes a new one. */
+  material: Material | null;
+  decimal: DecimalMark;
+  busy: boolean;
+  onKeep: (fields: Record<string, unknown>) => Promise<void>;
+  onLeave: () => void;
+};
+
+/** A material of the shop's own: name, coefficient, between what, and who says so. */
+export function MaterialForm({ material, decimal, busy, onKeep, onLeave }: Props) {
+  const figure = (nano: number | undefined) =>
+    nano === undefined ? '' : expansionFigure(nano, { decimal });
+  const [text, setText] = useState({
+    name: material?.name ?? '',
+    expansion: figure(material?.expansionNanoPerC),
+    low: figure(material?.lowNanoPerC),
+    high: figure(material?.highNanoPerC),
+    source: material?.source ?? '',
+  });
+  const [tried, setTried] = useState(false);
+  const read = readMaterial(text, decimal);
+  const fields = [
+    ['name', 'Material', ''],
+    ['expansion', 'Grows by', 'millionths a degree C'],
+    ['low', 'At least', 'empty: the same'],
+    ['high', 'At most', 'empty: the same'],
+    ['source', 'Who says so', 'book, mill, own measurement'],
+  ] as const;
+  return (
+    <form className={styles.form} noValidate onSubmit={(event) => void keep(event)}>
+      {fields.map(([key, label, hint]) => (
+        <Field
+          key={key}
+          label={label}
+          hint={hint === '' ? undefined : hint}
+          value={text[key]}
+          maxLength={120}
+          onChange={(event) => setText({ ...text, [key]: event.target.value })}
+          error={
+            tried && read.kind === 'wrong' && read.field === key
+              ? materialFaultWords(read.problem, text[key])
+              : undefined
+          }
+        />
+      ))}
+      <div className={styles.acts}>
+        <Button kind="main" type="submit" disabled={busy}>
+          Keep this material
+        </Button>
+        <Button onClick={onLeave}>Leave it</Button>
+      </div>
+    </form>
+  );
+
+  async function keep(event: FormEvent) {
+    event.preventDefault();
+    setTried(true);
+    if (read.kind === 'material') await onKeep(read.fields);
+  }
+}

@@ -1,0 +1,35 @@
+import type { PairLook } from '@/lib/schema/fit';
+import type { Clearance, FitView } from './fit-view';
+import type { JobView } from './job-view';
+import { pairNow } from './pair-now';
+
+/**
+ * What is kept when a person makes a pair final or lets it stand: the clearance and its expanded uncertainty
+ * (k = 2) as they are, what was wanted, and all that both sizes stand on.
+ */
+export function pairLook(
+  view: Pick<JobView, 'cells' | 'sheet'>,
+  { fit, internals, externals }: Pick<FitView, 'fit' | 'internals' | 'externals'>,
+  pair: Pick<Clearance, 'internalPieceId' | 'externalPieceId' | 'standardPm'>,
+  by: Pick<PairLook, 'act' | 'at' | 'personId'>,
+): PairLook {
+  const internal = internals.find(({ piece }) => piece.id === pair.internalPieceId);
+  const external = externals.find(({ piece }) => piece.id === pair.externalPieceId);
+  const now =
+    internal === undefined || external === undefined
+      ? null
+      : pairNow(fit, view.cells, view.sheet.gauges)(null, internal, external);
+  const sized = now !== null && now.internal !== null && now.external !== null;
+  return {
+    at: by.at,
+    act: by.act,
+    maxPm: fit.maxPm,
+    minPm: fit.minPm,
+    governs: fit.governs,
+    external: now?.external ?? null,
+    internal: now?.internal ?? null,
+    personId: by.personId,
+    clearancePm: sized ? now.internal!.sizePm - now.external!.sizePm : null,
+    uncertaintyPm: sized ? Math.round(2 * pair.standardPm) : null,
+  };
+}

@@ -1,0 +1,86 @@
+import { countWord } from './drift-words';
+import { shownLength, type Shown } from './shown-size';
+
+type Index = { value: number; low: number; high: number };
+
+/** The capability of a run, or why there is none, as far as words need it. */
+export type CapabilityFacts =
+  | {
+      kind: 'none';
+      reasons: readonly NoCapabilityReason[];
+      pieces: number;
+      tolerancePm: number | null;
+    }
+  | { kind: 'figures'; pieces: number; cp: Index | null; cpk: Index; outside: number };
+
+export type NoCapabilityReason =
+  'no limits' | 'too few' | 'drifting' | 'not steady' | 'gauge too coarse' | 'not normal';
+
+const wanted = 30;
+
+/** A line of figures, each with its limits; and sentences: what they mean, or why there are none. */
+export function capabilityWords(
+  facts: CapabilityFacts,
+  shown: Shown,
+): { rows: { label: string; figure: string; range: string }[]; says: string[] } {
+  if (facts.kind === 'none') {
+    return { rows: [], says: facts.reasons.map((reason) => reasonWords(reason, facts, shown)) };
+  }
+  const row = (label: string, { value, low, high }: Index) => ({
+    label,
+    figure: index(value, shown),
+    range: `${index(low, shown)} to ${index(high, shown)}`,
+  });
+  return {
+    rows: [...(facts.cp === null ? [] : [row('Cp', facts.cp)]), row('Cpk', facts.cpk)],
+    says: [
+      `ISO 22514, from ${facts.pieces} steady pieces, limits at 95 %. ${shareWords(facts.outside)}`,
+    ],
+  };
+}
+
+function reasonWords(
+  reason: NoCapabilityReason,
+  { pieces, tolerancePm }: { pieces: number; tolerancePm: number | null },
+  shown: Shown,
+): string {
+  switch (reason) {
+    case 'no limits':
+      return 'No limits to be held, so nothing to be capable of.';
+    case 'too few':
+      return `${pieces === 0 ? 'No' : capital(countWord(pieces))} ${pieces === 1 ? 'piece is' : 'pieces are'} too few to say: thirty steady ones are wanted${pieces === 0 ? '' : `, ${wanted - pieces} more`}.`;
+    case 'drifting':
+      return 'It drifts between events, so there is no one spread to speak of. Hold it still by smaller offsets oftener, then thirty pieces.';
+    case 'not steady':
+      return 'A piece stands beyond the limits of the chart of single pieces. Find what happened there, then thirty steady ones.';
+    case 'gauge too coarse': {
+      const ask =
+        tolerancePm === null
+          ? 'a finer gauge'
+          : `one that shows ${shownLength(Math.round(tolerancePm / 10), fineStepPm[shown.unit], shown)} or finer`;
+      return `The gauge is too coarse for these limits: measure with ${ask}.`;
+    }
+    case 'not normal':
+      return 'The sizes do not lie as a normal distribution does (Anderson and Darling, 5 %), which the indices suppose. Look for two tools or two chucks mixed, or steps of the gauge.';
+  }
+}
+
+/** "About 1 piece in 4000 outside": an estimate. */
+function shareWords(share: number): string {
+  if (share < 1e-6) return 'Fewer than 1 piece in a million outside: an estimate.';
+  if (share > 0.05) return `About ${Math.round(100 * share)} % of pieces outside: an estimate.`;
+  const in1 = 1 / share;
+  const step = 10 ** Math.max(0, Math.floor(Math.log10(in1)) - 1);
+  return `About 1 piece in ${Math.round(in1 / step) * step} outside: an estimate.`;
+}
+
+function index(value: number, { decimal }: Shown): string {
+  const text = Math.abs(value).toFixed(2).replace('.', decimal);
+  return value < 0 ? `\u2212${text}` : text;
+}
+
+const fineStepPm = { mm: 100_000, in: 254_000 };
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,60 @@
+import { ratioWords } from './cut-words';
+import { shownLength, type Shown } from './shown-size';
+
+/** One line of the cut log as the rules give it. Lengths in pm. */
+export type CutLine = {
+  kind: 'cut' | 'spring' | 'unsaid' | 'sleeve';
+  askedPm: number | null;
+  gotPm: number | null;
+  ratio: number | null;
+  afterPm: number | null;
+};
+
+/** The cells of one line: asked, got, of asked, size after. Empty where nothing is known. */
+export type CutCells = { asked: string; got: string; ratio: string; after: string };
+
+export function cutCells(line: CutLine, resolutionPm: number, shown: Shown): CutCells {
+  const figure = (pm: number | null) => (pm === null ? '' : shownLength(pm, resolutionPm, shown));
+  return {
+    asked: line.askedPm === null ? askedWords[line.kind] : figure(line.askedPm),
+    got: figure(line.gotPm),
+    ratio: line.ratio === null ? '' : ratioWords(line.ratio, 2, shown),
+    after: figure(line.afterPm),
+  };
+}
+
+/** The line of a cut not taken yet: what is expected of it carries a question mark. */
+export function nextCells(
+  next: {
+    askedPm: number;
+    expected: { takesPm: number; valuePm: number; ratio: number } | null;
+  },
+  resolutionPm: number,
+  shown: Shown,
+): CutCells {
+  const asked = shownLength(next.askedPm, resolutionPm, shown);
+  if (next.expected === null) return { asked, got: '', ratio: '', after: '' };
+  const { takesPm, valuePm, ratio } = next.expected;
+  return {
+    asked,
+    got: `${shownLength(takesPm, resolutionPm, shown)} ?`,
+    ratio: `${ratioWords(ratio, 2, shown)} ?`,
+    after: `${shownLength(valuePm, resolutionPm, shown)} ?`,
+  };
+}
+
+const askedWords = { cut: '', spring: 'spring', unsaid: 'not said', sleeve: 'sleeve' };
+
+/** What a new stretch of learning began with. */
+export function changedWords(changed: string | null): string {
+  return changed === null ? 'Another slide or tool' : (changes[changed] ?? changes['other']!);
+}
+
+const changes: Record<string, string> = {
+  tool: 'Tool changed',
+  insert: 'Insert changed',
+  speed: 'Speed changed',
+  overhang: 'Overhang changed',
+  sleeve: 'Sleeve put in',
+  other: 'Something else changed',
+};

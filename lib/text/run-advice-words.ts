@@ -1,0 +1,114 @@
+import { countWord } from './drift-words';
+import { shownLength, type Shown } from './shown-size';
+
+const stepPm = { mm: 1_000_000, in: 2_540_000 };
+
+/** A steady run that is not clear of a limit. */
+export function steadyWords(side: 'top' | 'bottom'): { title: string; says: string } {
+  return {
+    title: `Steady, but too near the ${side}`,
+    says: `It does not drift, and its scatter reaches over the ${side === 'top' ? 'upper' : 'lower'} limit. Move it to the middle, once:`,
+  };
+}
+
+/** The last piece against the line: noise is to be left alone. */
+export function lastPieceWords(
+  { mark, offPm, within }: { mark: string; offPm: number; within: boolean },
+  shown: Shown,
+): string {
+  const off = shownLength(Math.abs(offPm), stepPm[shown.unit], shown);
+  const where =
+    Number(off.replace(',', '.')) === 0
+      ? `${mark} is on the line of the others`
+      : `${mark} is ${off} ${offPm < 0 ? 'below' : 'above'} the line of the others`;
+  return within
+    ? `${where}: within the noise. Leave the machine alone for it.`
+    : `${where}: more than the noise. Measure it again before anything is moved.`;
+}
+
+/** When to measure next, and why then. */
+export function nextMeasureWords(facts: {
+  place: { mark: string };
+  every: number;
+  because: 'few' | 'drift' | 'events' | 'unknown';
+}): string {
+  const { place, every, because } = facts;
+  const next = `Measure ${place.mark} next`;
+  const each = every === 1 ? 'each piece' : `every ${ordinalWord(every)} piece`;
+  switch (because) {
+    case 'few':
+      return `${next}, and each piece until there is a line.`;
+    case 'drift':
+      return every === 1
+        ? `${next}, and each piece up to there.`
+        : `${next}: ${each}, six times before it meets the limit.`;
+    case 'events':
+      return `${next}: ${each}, six times between one adjustment and the next.`;
+    case 'unknown':
+      return `${next}, and each piece until two adjustments are noted: then how often is worked out.`;
+  }
+}
+
+/** An offset followed to its effect. Lengths in pm. */
+export function offsetEffectWords(
+  facts: {
+    askedPm: number;
+    mark: string;
+    expectedPm: number;
+    halfPm: number;
+    got: { valuePm: number; movedPm: number; asExpected: boolean } | null;
+  },
+  shown: Shown,
+): { title: string; says: string; decide: boolean } {
+  const { askedPm, mark, expectedPm, halfPm, got } = facts;
+  const figure = (pm: number) => shownLength(pm, stepPm[shown.unit], shown);
+  const signed = (pm: number) => shownLength(pm, stepPm[shown.unit], shown, 'always');
+  const stepUp = (pm: number) => Math.ceil(pm / stepPm[shown.unit]) * stepPm[shown.unit];
+  const between = `${figure(expectedPm - stepUp(halfPm))} to ${figure(expectedPm + stepUp(halfPm))}`;
+  if (got === null) {
+    return {
+      title: `Offset ${signed(askedPm)}`,
+      says: `${mark} should come out near ${figure(expectedPm)} (${between}): an estimate by the line before.`,
+      decide: false,
+    };
+  }
+  if (got.asExpected) {
+    return {
+      title: 'The offset took',
+      says: `${signed(askedPm)} was put in, and ${mark} came out at ${figure(got.valuePm)}, where ${figure(expectedPm)} was expected.`,
+      decide: false,
+    };
+  }
+  return {
+    title: 'The offset did not come out',
+    says: `${signed(askedPm)} was put in and it moved ${signed(got.movedPm)}: ${mark} is ${figure(got.valuePm)}, where ${between} was expected. ${likely(askedPm, got.movedPm, halfPm)}`,
+    decide: true,
+  };
+}
+
+function likely(askedPm: number, movedPm: number, halfPm: number): string {
+  const near = (pm: number) => Math.abs(movedPm - pm) <= halfPm;
+  if (near(-askedPm)) return 'It went the other way: was the sign turned round?';
+  if (near(askedPm / 2))
+    return 'It is half: was it put in on the diameter where the dial counts the radius?';
+  if (near(2 * askedPm))
+    return 'It is double: was it put in on the radius where the dial counts the diameter?';
+  if (near(0)) return 'It did not move: was it put in at all?';
+  return 'Measure it again; then look for play in the slide.';
+}
+
+function ordinalWord(count: number): string {
+  const words = ['', '', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
+  if (words[count] !== undefined) return words[count];
+  const teen = count % 100 >= 11 && count % 100 <= 13;
+  const end = teen ? 'th' : (['th', 'st', 'nd', 'rd'][count % 10] ?? 'th');
+  return `${count}${end}`;
+}
+
+/** "two", "12": how many are taken at a time, for a label. */
+export function togetherWords(count: number, of: 'pieces' | 'readings'): string {
+  if (count === 1) return 'one at a time';
+  return of === 'pieces'
+    ? `${countWord(count)} pieces at a time`
+    : `${countWord(count)} readings of a piece`;
+}

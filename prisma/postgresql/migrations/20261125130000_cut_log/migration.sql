@@ -1,0 +1,14 @@
+ALTER TABLE "Cut" ADD COLUMN "partnerPieceId" TEXT;
+ALTER TABLE "Cut" ADD COLUMN "aimPm" BIGINT;
+ALTER TABLE "Cut" ADD COLUMN "dial" TEXT;
+ALTER TABLE "Cut" ADD COLUMN "divisionPm" BIGINT;
+ALTER TABLE "Cut" ADD COLUMN "fineFeed" DOUBLE PRECISION;
+ALTER TABLE "Cut" ADD COLUMN "changed" TEXT;
+ALTER TABLE "Cut" ADD COLUMN "temperatureMilliC" INTEGER;
+ALTER TABLE "Cut" ADD COLUMN "personId" TEXT;
+ALTER TABLE "Cut" ADD COLUMN "deviceId" TEXT;
+ALTER TABLE "Cut" ADD COLUMN "deviceSeq" INTEGER;
+ALTER TABLE "Cut" ADD COLUMN "deviceTime" TEXT;
+CREATE UNIQUE INDEX "Cut_deviceId_deviceSeq_key" ON "Cut"("deviceId", "deviceSeq");
+
+ALTER TABLE "Piece" ADD COLUMN "fate" TEXT;

@@ -1,0 +1,209 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { freshDatabase } from '../setup/fresh-database';
+import { openBrowser, type OpenBrowser } from '../setup/open-browser';
+import { startServer, type RunningServer } from '../setup/start-server.mjs';
+import {
+  benchAt,
+  cell,
+  fanSheet,
+  fitsOf,
+  keepSizes,
+  pairRow,
+  pairs,
+  patch,
+  startFan,
+  typeReadings,
+  type Fan,
+} from './fits-story';
+
+// From a bore that was measured to a pair that is marked and recorded, and what happens when what it stood on
+// changes afterwards. Sizes are invented; every clearance is their difference.
+
+let server: RunningServer;
+let chromium: OpenBrowser;
+let page: Page;
+/** Another tab of the same device: its Bench. */
+let bench: Page;
+let fan: Fan;
+
+beforeAll(async () => {
+  server = await startServer({ databaseUrl: await freshDatabase() });
+  chromium = await openBrowser();
+  const context = await chromium.newContext({ viewport: { width: 1280, height: 900 } });
+  page = await context.newPage();
+  bench = await context.newPage();
+  fan = await startFan(server, 4);
+});
+
+afterAll(async () => {
+  await chromium.close();
+  await server.remove();
+});
+
+it('measures a bore at the Bench, which tells what to make its piston to', async () => {
+  await page.goto(`${server.url}/settings`);
+  await page.getByLabel('Another name').fill('M. Hale');
+  await page.getByRole('button', { name: 'Add' }).click();
+  await page.getByRole('radio', { name: 'M. Hale' }).waitFor();
+  const texts = ['18.010', '18.010', '18.010', '18.010', '18.010', '18.010'];
+  await typeReadings(fan, bench, 'L1', texts);
+  await page.goto(fitsOf(fan));
+  const card = page.getByRole('region', { name: 'Make P1 to L1' });
+  await expect.poll(() => card.innerText()).toContain('18.000');
+  await cell(page, 'P1 for L1: to make, to 18.000, aim 0.010 clear').waitFor();
+});
+
+it('has the piston in the table and paired as soon as it is measured, on a page that is open', async () => {
+  const texts = ['17.999', '18.000', '18.000', '18.000', '18.001', '18.000'];
+  await typeReadings(fan, bench, 'P1', texts);
+  await cell(page, /^P1 in L1: 0\.010 clear, inside, .* likely inside, chosen$/).waitFor();
+  await pairRow(page, 'P1', 'L1').getByText('inside').waitFor();
+});
+
+it('puts the rest together so that the worst pair is best, sorted by size', async () => {
+  // L4 4, L3 7, L1 10, L2 13 with P2 -6, P3 -3, P1 0, P4 3: each 10 clear along the diagonal.
+  await keepSizes(fan, { L2: 13, L3: 7, L4: 4, P2: -6, P3: -3, P4: 3 });
+  await cell(page, /^P4 in L2: 0\.010 clear.*chosen$/).waitFor();
+  const heads = page.getByRole('grid').getByRole('rowheader');
+  expect(await heads.allInnerTexts()).toEqual([
+    'L4 18.004',
+    'L3 18.007',
+    'L1 18.010',
+    'L2 18.013',
+  ]);
+  expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');
+  for (const [external, internal] of [['P2', 'L4'], ['P3', 'L3'], ['P1', 'L1']]) {
+    await cell(page, new RegExp(`^${external} in ${internal}: 0.010 clear.*chosen$`)).waitFor();
+  } // prettier-ignore
+  await cell(page, /^P4 in L4: 0\.001 clear, outside, 0\.007 too tight, under 0\.1 % likely/).waitFor();
+}); // prettier-ignore
+
+it('is walked by the arrows, and says how sure the pair under them is', async () => {
+  await page.getByRole('grid').getByRole('gridcell').first().focus();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowDown');
+  const said = page.getByRole('group', { name: 'Chosen in the table' });
+  await said.getByText(/^P3 in L3: 0\.010 clear, inside, over 99\.9 % likely inside/).waitFor();
+  await page.keyboard.press('Control+End');
+  await said.getByText(/^P4 in L2/).waitFor();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowLeft');
+  await said.getByText(/^P1 in L1/).waitFor();
+});
+
+it('locks a pair and keeps one apart, and says who moved because of it', async () => {
+  const said = page.getByRole('group', { name: 'Chosen in the table' });
+  await cell(page, /^P1 in L3/).click();
+  await said.getByRole('button', { name: 'Keep together' }).click();
+  // 0.007 is too tight, and metal can still come off: P1 is to be made to L3.
+  await cell(page, 'P1 for L3: to make, to 17.997, aim 0.010 clear').waitFor();
+  // P3 at -3 would have 0.007 in L4 and 0.013 in L1: it is alone.
+  await pairs(page)
+    .getByText(/^P3 has lost its liner: in L3 it has 0\.010 clear, and P1 has that now/)
+    .waitFor();
+  expect(await pairs(page).getByText('P1 has lost its liner').count()).toBe(0);
+  await pairs(page).getByText('No set of pairs puts all 3 inside: 2 is the most.').waitFor();
+  // L1 is 10, P3 is -3: metal would have to be put on.
+  await pairs(page).getByText('Make P3 again, to 18.000, for L1.').waitFor();
+  // The columns have another order now, and the pair that was chosen is still the one.
+  await said.getByText(/^P1 for L3: to make/).waitFor();
+  await said.getByRole('button', { name: 'Leave it to the pairing' }).click();
+  await cell(page, /^P1 in L1.*chosen$/).waitFor();
+  await expect.poll(() => pairs(page).getByText('has lost its liner').count()).toBe(0);
+  await cell(page, /^P2 in L4/).click();
+  await said.getByRole('button', { name: 'Keep apart' }).click();
+  await cell(page, /^P2 in L4: 0\.010 clear.*kept apart$/).waitFor();
+  await said.getByRole('button', { name: 'Leave it to the pairing' }).click();
+  await cell(page, /^P2 in L4.*chosen$/).waitFor();
+});
+
+it('leaves a piece out by its head, with a line through its row, and takes it in again', async () => {
+  const said = page.getByRole('group', { name: 'Chosen in the table' });
+  await page.getByRole('grid').getByRole('rowheader', { name: /^L2/ }).click();
+  await said.getByRole('button', { name: 'Leave L2 out' }).click();
+  await page.getByRole('grid').getByRole('rowheader', { name: 'L2, 18.013, left out' }).waitFor();
+  await pairs(page).getByText('P4', { exact: true }).first().waitFor();
+  expect((await fanSheet(fan)).fits[0]!.leftOutPieceIds).toHaveLength(1);
+  await said.getByRole('button', { name: 'Take L2 in again' }).click();
+  await cell(page, /^P4 in L2.*chosen$/).waitFor();
+});
+
+it('keeps what the pairing is to be best at with the fit', async () => {
+  await page.getByText('Most likely all inside', { exact: true }).click();
+  await pairs(page).getByText(/^Chosen so that all are most likely inside: \d/).waitFor();
+  await page.reload();
+  await pairs(page).getByText(/^Chosen so that all are most likely inside: \d/).waitFor();
+  expect((await fanSheet(fan)).fits[0]!.purpose).toBe('most likely');
+  await page.getByText('Worst pair best', { exact: true }).click();
+  await pairs(page).getByText('Chosen so the worst pair is best.').waitFor();
+}); // prettier-ignore
+
+it('makes a pair final, with its mark, its clearance as made, who and when', async () => {
+  await pairs(page).getByRole('button', { name: 'Make final P1 in L1' }).click();
+  const row = pairRow(page, 'P1', 'L1');
+  await row.getByText(/final, mark 1, made with 0\.010 ± 0\.00\d clear, M\. Hale, \d+ /).waitFor();
+  await cell(page, /^P1 in L1.*final$/).waitFor();
+  const kept = (await fanSheet(fan)).pairs.find(({ state }) => state === 'final')!;
+  expect(kept).toMatchObject({ mark: '1', clearancePm: 10_000_000 });
+  expect(kept.looks).toHaveLength(1);
+  expect(kept.looks![0]!.external!.readings).toHaveLength(6);
+});
+
+it('flags it after a reading is taken back at the Bench, and changes nothing by itself', async () => {
+  await benchAt(fan, bench, 'P1');
+  await bench.keyboard.press('v');
+  const row = pairRow(page, 'P1', 'L1');
+  await row.getByText('A reading of P1 was taken back: 18.000.').waitFor();
+  await row.getByText(/^Recorded with 0\.010 ± 0\.00\d clear/).waitFor();
+  await row.getByText('final, mark 1').waitFor();
+  expect(await cell(page, /^P1 in L1.*final$/).getAttribute('data-flag')).toBe('');
+  const board = await page.context().newPage();
+  await board.goto(fitsOf(fan).replace(/fits$/, 'board'));
+  await board.getByText(/in L1 was recorded with 0\.010 clear/).waitFor();
+  await board.close();
+});
+
+it('loses the flag when somebody looks at it and lets it stand, which is on its record', async () => {
+  const row = pairRow(page, 'P1', 'L1');
+  await row.getByRole('button', { name: /^Looked at: let it stand/ }).click();
+  await expect.poll(() => row.getByText('was taken back').count()).toBe(0);
+  await row.getByText('Record').click();
+  await row.getByText(/made final by M\. Hale, 0\.010 ± /).waitFor();
+  await row.getByText(/let stand by M\. Hale, 0\.010 ± /).waitFor();
+});
+
+it('is flagged again when its gauge is found to be worse than was said', async () => {
+  await patch(fan, `gauges/${fan.gaugeId}`, { uncertaintyPm: 3_000_000 });
+  const row = pairRow(page, 'P1', 'L1');
+  await row.getByText('Mic 1 is known to 0.003 now; it was 0.0004.').waitFor();
+  // Pairs that are not final just stand as they now are.
+  await cell(page, /^P4 in L2: 0\.010 clear, unsure/).waitFor();
+  await patch(fan, `gauges/${fan.gaugeId}`, { uncertaintyPm: 400_000 });
+  await expect.poll(() => row.getByText('is known to').count()).toBe(0);
+});
+
+it('is undone only with a reason, and stays to be read', async () => {
+  await keepSizes(fan, { P1: 4 });
+  const row = pairRow(page, 'P1', 'L1');
+  await row.getByText(/^6 readings of P1 were added: 18\.004/).waitFor();
+  await row.getByRole('button', { name: 'Undo the pair P1 in L1' }).click();
+  await row.getByRole('button', { name: 'Undo it' }).click();
+  await row.getByText('Say why: the record keeps it.').waitFor();
+  await row.getByLabel('Why it is undone').fill('scored at assembly');
+  await row.getByRole('button', { name: 'Undo it' }).click();
+  const undone = page.getByRole('region', { name: 'Pairs undone' });
+  await undone.getByText(/undone by M\. Hale: scored at assembly\. It was pair 1, 0\.010 clear\./).waitFor();
+  const kept = (await fanSheet(fan)).pairs.find(({ reason }) => reason !== null && reason !== undefined)!;
+  expect(kept).toMatchObject({ state: 'undone', reason: 'scored at assembly' });
+  expect(kept.looks!.map(({ act }) => act)).toEqual(['made final', 'let stand']);
+}); // prettier-ignore
+
+it('has all of it after a power cut', async () => {
+  await server.kill();
+  await server.restart();
+  await page.goto(fitsOf(fan));
+  await page.getByRole('region', { name: 'Pairs undone' }).getByText('scored at assembly').waitFor();
+  const left = chromium.faults.filter((fault) => !/net::ERR|Failed to load resource/.test(fault));
+  expect(left).toEqual([]);
+}); // prettier-ignore
