@@ -41,8 +41,9 @@ type Item = {
 
 /** Whether the run is charted in groups: several pieces in a row, or the readings of a piece. */
 export function isGrouped({ run }: Pick<RunView, 'run'>): boolean {
+  if (run.together === 1 || run.control === 'single pieces') return false;
   const isPair = run.control === 'mean and range' || run.control === 'mean and s';
-  return run.together > 1 && (isPair || run.groupOf === 'pieces');
+  return isPair || run.groupOf === 'pieces';
 }
 
 /**

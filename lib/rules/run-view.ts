@@ -75,7 +75,18 @@ export type RunView = {
   /** How many more pieces may be made before acting; null when nothing drifts towards a limit. */
   piecesLeft: number | null;
   offset: OffsetAdvice | null;
+  /** Why nothing is put forward although the drift meets a limit before the batch ends; null otherwise. */
+  noOffset: NoOffset | null;
 };
+
+/** Why there is no offset for a drift that has to be dealt with. */
+export type NoOffset =
+  /** What is wanted is less than the dial can be moved by. */
+  | 'less than a division'
+  /** A drift meets its one limit, and nothing says where to begin anew. */
+  | 'one limit'
+  /** With the margin taken off there is no room to begin anew between the limits. */
+  | 'no room';
 
 /** Two-sided confidence of the band that is drawn and of where it meets the limit. */
 const confidence = 0.95;
@@ -121,6 +132,19 @@ export function runView(
   // Up to where the drawn band meets the limit: the words and the picture say the same piece.
   const piecesLeft =
     ahead === null ? null : Math.max(0, Math.floor(ahead.crossing.first) - lastMade);
+  // What is measured later has to be dealt with only where pieces are left to be made by then.
+  const endsFirst = lastMade + (piecesLeft ?? 0) >= (pieces.at(-1)?.ordinal ?? 0);
+  const advice =
+    ahead === null || endsFirst
+      ? null
+      : offsetAdvice(run, {
+          nominalPm,
+          limits,
+          drift: drift as Drift & { kind: 'line' },
+          side: ahead.side,
+          afterOrdinal: lastMade + piecesLeft!,
+          standardPm: points.at(-1)!.size.standardPm,
+        });
   return {
     run,
     feature,
@@ -140,15 +164,8 @@ export function runView(
     drift,
     nextPiece: pieces.find((place) => place.ordinal > lastMade) ?? null,
     piecesLeft,
-    offset: offsetAdvice(
-      run,
-      nominalPm,
-      limits,
-      drift,
-      lastMade,
-      piecesLeft ?? 0,
-      points.at(-1)?.size.standardPm ?? 0,
-    ),
+    offset: typeof advice === 'string' ? null : advice,
+    noOffset: typeof advice === 'string' ? advice : null,
   };
 }
 
@@ -220,39 +237,39 @@ function driftOf(
 /**
  * Restarts near the far limit, inside it by three scatters of the pieces and the guard of one size, so
  * that the longest stretch fits before the next correction; whole divisions of the dial, never one more
- * than that.
+ * than that. Nothing where the offset would go the way of the drift, or where the piece after it would
+ * not come out between the limits (D26).
  */
 function offsetAdvice(
   run: Run,
-  nominalPm: number,
-  limits: Limits,
-  drift: Drift | null,
-  lastMade: number,
-  piecesLeft: number,
-  standardPm: number,
-): OffsetAdvice | null {
-  if (drift?.kind !== 'line' || drift.ahead.kind !== 'meets') return null;
-  const { ahead, scatterMm, line } = drift;
-  const farPm = ahead.side === 'upper' ? limits.lowerPm : limits.upperPm;
-  if (farPm === null) return null;
-  const marginPm = 3 * scatterMm * picoPerMilli + guardFactor * standardPm;
-  const restartPm = farPm + (ahead.side === 'upper' ? marginPm : -marginPm);
-  const afterOrdinal = lastMade + piecesLeft;
+  at: {
+    nominalPm: number;
+    limits: Limits;
+    drift: Drift & { kind: 'line' };
+    side: 'lower' | 'upper';
+    afterOrdinal: number;
+    standardPm: number;
+  },
+): OffsetAdvice | NoOffset {
+  const { nominalPm, limits, drift, afterOrdinal } = at;
+  const { scatterMm, line } = drift;
+  const grows = at.side === 'upper';
+  const farPm = grows ? limits.lowerPm : limits.upperPm;
+  if (farPm === null) return 'one limit';
+  const marginPm = 3 * scatterMm * picoPerMilli + guardFactor * at.standardPm;
   const wanted = restartOffset({
     interceptMm: line.intercept,
     slopeMmPerPiece: line.slope,
     nextPiece: afterOrdinal + 1,
-    restartAtMm: (restartPm - nominalPm) / picoPerMilli,
+    restartAtMm: (farPm + (grows ? marginPm : -marginPm) - nominalPm) / picoPerMilli,
     dial: run.dial,
   });
   const divisions = Math.trunc((wanted.offsetOnDialMm * picoPerMilli) / run.divisionPm);
-  if (divisions === 0) return null;
+  if (divisions === 0) return 'less than a division';
   const onDialPm = divisions * run.divisionPm;
   const onDiameterPm = run.dial === 'radius' ? 2 * onDialPm : onDialPm;
-  return {
-    afterOrdinal,
-    onDialPm,
-    onDiameterPm,
-    restartPm: Math.round(nominalPm + wanted.expectedNextMm * picoPerMilli + onDiameterPm),
-  };
+  const restartPm = Math.round(nominalPm + wanted.expectedNextMm * picoPerMilli + onDiameterPm);
+  const isAgainst = grows ? onDiameterPm < 0 : onDiameterPm > 0;
+  const isBetween = restartPm > limits.lowerPm! && restartPm < limits.upperPm!;
+  return isAgainst && isBetween ? { afterOrdinal, onDialPm, onDiameterPm, restartPm } : 'no room';
 }

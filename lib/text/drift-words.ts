@@ -8,13 +8,16 @@ export type DriftFacts = {
   piecesLeft: number | null;
   pieces: readonly { mark: string; ordinal: number }[];
   nextPiece: { mark: string; ordinal: number } | null;
+  /** Why no offset is put forward where something has to be done; null where one is. */
+  noOffset: 'less than a division' | 'one limit' | 'no room' | null;
   drift:
     | {
         kind: 'line';
         slopeMmPerPiece: number;
         pieces: number;
         ahead:
-          | { kind: 'no-drift' | 'no-limit' }
+          | { kind: 'no-drift' }
+          | { kind: 'no-limit' }
           | {
               kind: 'meets';
               side: 'lower' | 'upper';
@@ -59,7 +62,7 @@ export function driftWords(
     };
   }
   if (drift.ahead.kind === 'no-limit' || piecesLeft === null) {
-    return { summary: slope, title: capital(slope), says: 'It moves away from the only limit.' };
+    return { summary: slope, title: capital(slope), says: 'No limit lies that way.' };
   }
   if (nextPiece === null) {
     return {
@@ -68,14 +71,34 @@ export function driftWords(
       says: `It was ${slope}. Put the machine back before the next batch.`,
     };
   }
+  const said = advice(facts, piecesLeft, nextPiece);
   return {
     summary: `${slope}; ${piecesLeft === 0 ? 'act now' : `${piecesLeft} more before the limit`}`,
-    ...advice(facts, piecesLeft, nextPiece),
+    title: said.title,
+    says: `${capital(slope)}; ${lastGoodWords(facts, drift.ahead.crossing)} ${said.says}`,
   };
 }
 
-function advice(
+/** Which piece is the last inside by the line, and between which ones it may be, as the chart draws it. */
+function lastGoodWords(
   { pieces }: DriftFacts,
+  { first, best, last }: { first: number; best: number; last: number },
+): string {
+  const prefix = pieces[0]?.mark.replace(/\d+$/, '') ?? '';
+  const markOf = (at: number) => {
+    const ordinal = Math.max(0, Math.floor(at));
+    return pieces.find((piece) => piece.ordinal === ordinal)?.mark ?? `${prefix}${ordinal}`;
+  };
+  if (!Number.isFinite(last)) {
+    return `about ${markOf(best)} is the last good one, ${markOf(first)} at the earliest.`;
+  }
+  const range =
+    markOf(first) === markOf(last) ? '' : ` (between ${markOf(first)} and ${markOf(last)})`;
+  return `about ${markOf(best)} is the last good one${range}.`;
+}
+
+function advice(
+  { pieces, noOffset }: DriftFacts,
   left: number,
   next: { mark: string; ordinal: number },
 ): { title: string; says: string } {
@@ -85,7 +108,7 @@ function advice(
   if (left === 0) {
     return {
       title: 'Act before the next piece',
-      says: `${next.mark} may not stay inside. Turn the insert, or put this in:`,
+      says: `${next.mark} may not stay inside. ${actWords('Turn', noOffset)}`,
     };
   }
   if (last === undefined || after === undefined) {
@@ -97,9 +120,22 @@ function advice(
   const range = left === 1 ? `${next.mark} should` : `${next.mark} to ${last} should`;
   return {
     title: `${capital(countWord(left))} more, then act`,
-    says: `${range} stay inside. ${after} may not. After ${last}, turn the insert, or put this in:`,
+    says: `${range} stay inside. ${after} may not. After ${last}, ${actWords('turn', noOffset)}`,
   };
 }
+
+/** What to do about a drift; the figures of an offset stand under it where there is one. */
+function actWords(turn: string, noOffset: DriftFacts['noOffset']): string {
+  return noOffset === null
+    ? `${turn} the insert, or put this in:`
+    : `${turn} the insert. ${noOffsetWords[noOffset]}`;
+}
+
+const noOffsetWords: Record<NonNullable<DriftFacts['noOffset']>, string> = {
+  'less than a division': 'An offset would be less than one division of the dial.',
+  'one limit': 'There is no second limit to begin anew at.',
+  'no room': 'The pieces scatter too much for an offset to begin anew between these limits.',
+};
 
 function tooLittle({ points, drift }: DriftFacts): {
   summary: string;

@@ -3,7 +3,7 @@ import type { ControlGroup } from '@/lib/rules/control-groups';
 import { controlSignals } from '@/lib/rules/control-signals';
 import { controlTracks } from '@/lib/rules/control-tracks';
 import { controlView, type ControlChart, type ControlView } from '@/lib/rules/control-view';
-import type { PatternRule, Run } from '@/lib/schema/run';
+import { ControlKind, type PatternRule, type Run } from '@/lib/schema/run';
 import individuals from '../reference/charts_individuals.json';
 import subgroups from '../reference/charts_subgroups.json';
 import sums from '../reference/charts_ewma_cusum.json';
@@ -321,5 +321,30 @@ describe('no control chart', () => {
 
   it('where none is wanted', () => {
     expect(of({ sizes: wander(9, 1) })).toEqual({ kind: 'none' });
+  });
+});
+
+describe('every choice of chart', () => {
+  const kinds = ControlKind.options.filter((kind) => kind !== 'none');
+  const choices = kinds.flatMap((control) =>
+    [1, 5].flatMap((together) =>
+      (['pieces', 'readings'] as const).flatMap((groupOf) =>
+        (['flat', 'line'] as const).map((follow) => ({ control, together, groupOf, follow })),
+      ),
+    ),
+  );
+
+  it.each(choices)('draws a chart or says why not: %o', (run) => {
+    const found = of({ sizes: wander(20, 3), run });
+    if (found.kind === 'too little') {
+      expect(['no groups', run.follow === 'line' ? 'no line' : 'short stretch']).toContain(
+        found.reason,
+      );
+      return;
+    }
+    expect(found.kind).toBe('chart');
+    if (run.control !== 'single pieces') return;
+    expect(found).toMatchObject({ grouped: false, base: { count: 20 } });
+    expect((found as ControlChart).spread).toHaveLength(19);
   });
 });

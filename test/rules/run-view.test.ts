@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { jobView } from '@/lib/rules/job-view';
 import { exampleSheet } from './example-sheet';
 import { mm, um } from './make';
+import { smallRun } from './small-run';
 
 /** The run of the example with other boss sizes, whole micrometres from 12 mm. */
 function runOf(webs: readonly number[]) {
@@ -29,6 +30,50 @@ describe('runView', () => {
       expect(offset!.restartPm).toBeGreaterThan(limits.lowerPm!);
       expect(offset!.restartPm).toBeLessThan(limits.upperPm!);
     }
+  });
+
+  it('restarts inside the far limit by three scatters and the guard of a size, to one step of the dial', () => {
+    const { drift, offset, limits, points, run } = runOf([
+      -20, -18.5, -16, -14.5, -12, -10.5, -8, -6.5,
+    ]);
+    const scatterPm = (drift as { scatterMm: number }).scatterMm * mm;
+    const marginPm = 3 * scatterPm + 1.65 * points.at(-1)!.size.standardPm; // D26
+    const overPm = offset!.restartPm - (limits.lowerPm! + marginPm);
+    expect(overPm).toBeGreaterThanOrEqual(-1);
+    expect(overPm).toBeLessThan(2 * run.divisionPm + 1);
+  });
+
+  describe('puts no offset forward', () => {
+    const drifting = [-9, -7, -6, -4, -3, -1, 0, 2];
+    const limits = { lowerPm: -10 * um, upperPm: 10 * um };
+    const small = { feature: limits, run: { dial: 'diameter', divisionPm: um } as const };
+
+    it('where the batch is made before the drift meets the limit', () => {
+      const found = smallRun({ ...small, sizes: drifting, of: 10 });
+      expect(found.piecesLeft).toBeGreaterThan(1);
+      expect(found).toMatchObject({ offset: null, noOffset: null });
+      expect(smallRun({ ...small, sizes: drifting, of: 30 }).offset!.onDiameterPm).toBeLessThan(0);
+    });
+
+    it('of less than a division of the dial', () => {
+      const run = { dial: 'diameter', divisionPm: 50 * um } as const;
+      const found = smallRun({ ...small, run, sizes: drifting, of: 30 });
+      expect(found).toMatchObject({ offset: null, noOffset: 'less than a division' });
+    });
+
+    it('where there is no second limit to begin anew at', () => {
+      const feature = { ...limits, lowerPm: null };
+      const found = smallRun({ ...small, feature, sizes: drifting, of: 30 });
+      expect(found).toMatchObject({ offset: null, noOffset: 'one limit' });
+    });
+
+    it('where the scatter leaves no room between the limits', () => {
+      const feature = { lowerPm: -5 * um, upperPm: 5 * um };
+      const sizes = [-9, -1, -7, 2, -4, 5, -1, 8, 0, 9];
+      const run = { dial: 'diameter', divisionPm: um / 10 } as const;
+      const found = smallRun({ feature, run, sizes, of: 30 });
+      expect(found).toMatchObject({ offset: null, noOffset: 'no room' });
+    });
   });
 
   it('gives no offset and no count to a run that does not drift', () => {

@@ -21,6 +21,7 @@ describe('driftWords', () => {
     points: Array.from({ length: 11 }),
     nextPiece: pieces[11]!,
     piecesLeft: 3,
+    noOffset: null,
     drift: { kind: 'line', slopeMmPerPiece: 0.00193, pieces: 7, ahead: meets as never },
     ...over,
   });
@@ -29,7 +30,44 @@ describe('driftWords', () => {
     expect(driftWords(run(), mm)).toEqual({
       summary: 'growing 0.0019 a piece; 3 more before the limit',
       title: 'Three more, then act',
-      says: 'W12 to W14 should stay inside. W15 may not. After W14, turn the insert, or put this in:',
+      says: 'Growing 0.0019 a piece; about W16 is the last good one (between W14 and W17). W12 to W14 should stay inside. W15 may not. After W14, turn the insert, or put this in:',
+    });
+  });
+
+  it('says which piece is the last good one by the line, and between which it may be', () => {
+    const at = (first: number, best: number, last: number) => {
+      const ahead = { kind: 'meets', side: 'upper', crossing: { first, best, last } } as const;
+      const drift = { kind: 'line', slopeMmPerPiece: -0.00096, pieces: 7, ahead } as const;
+      return driftWords(run({ drift }), mm).says.split('. ')[0];
+    };
+    expect(at(13.2, 14.9, 16.0)).toBe(
+      'Shrinking 0.00096 a piece; about W14 is the last good one (between W13 and W16)',
+    );
+    expect(at(14.1, 14.5, 14.9)).toBe('Shrinking 0.00096 a piece; about W14 is the last good one');
+    expect(at(14.1, 19.5, Infinity)).toBe(
+      'Shrinking 0.00096 a piece; about W19 is the last good one, W14 at the earliest',
+    );
+  });
+
+  it('says why there is no offset to put in', () => {
+    const says = (over: Partial<DriftFacts>) => driftWords(run(over), mm).says;
+    expect(says({ noOffset: 'less than a division' })).toContain(
+      'After W14, turn the insert. An offset would be less than one division of the dial.',
+    );
+    expect(says({ noOffset: 'one limit', piecesLeft: 0 })).toContain(
+      'W12 may not stay inside. Turn the insert. There is no second limit to begin anew at.',
+    );
+    expect(says({ noOffset: 'no room' })).toContain(
+      'turn the insert. The pieces scatter too much for an offset to begin anew between these limits.',
+    );
+  });
+
+  it('says so where no limit lies in the way of a drift', () => {
+    const ahead = { kind: 'no-limit' } as const;
+    const drift = { kind: 'line', slopeMmPerPiece: 0.00193, pieces: 7, ahead } as const;
+    expect(driftWords(run({ drift, piecesLeft: null }), mm)).toMatchObject({
+      title: 'Growing 0.0019 a piece',
+      says: 'No limit lies that way.',
     });
   });
 
