@@ -1,7 +1,7 @@
-import { samplingGap } from '@/lib/maths/control/sampling-gap';
 import type { RunPlace } from './run-places';
 import { freshTurns } from './run-stretches';
 import type { RunView } from './run-view';
+import { steadyGap } from './steady-gap';
 
 /** When the next piece should be measured. */
 export type NextMeasure = {
@@ -10,9 +10,10 @@ export type NextMeasure = {
   every: number;
   /**
    * `few`: too few for a line, so each; `drift`: six times before it meets the limit; `events`: six times
-   * between one adjustment and the next; `unknown`: steady, and nothing says yet for how long, so each.
+   * between one adjustment and the next; `steady`: a sixth of what has kept by itself so far; `unknown`:
+   * steady, and nothing says yet for how long, so each.
    */
-  because: 'few' | 'drift' | 'events' | 'unknown';
+  because: 'few' | 'drift' | 'events' | 'steady' | 'unknown';
 };
 
 /** Six samples from one adjustment to the next: as `samplingGap` has it of [shainin]. */
@@ -29,12 +30,19 @@ export function nextMeasure(view: RunView): NextMeasure | null {
   return place === undefined ? null : { place, every, because };
 }
 
-function gapOf({ drift, piecesLeft, events }: RunView): Pick<NextMeasure, 'every' | 'because'> {
+function gapOf({
+  drift,
+  piecesLeft,
+  events,
+  points,
+}: RunView): Pick<NextMeasure, 'every' | 'because'> {
   if (drift?.kind !== 'line') return { every: 1, because: 'few' };
   if (piecesLeft !== null) {
     return { every: Math.max(1, Math.floor(piecesLeft / samples)), because: 'drift' };
   }
   const stops = freshTurns(events).filter((turn) => turn > 0);
-  if (stops.length < 2) return { every: 1, because: 'unknown' };
-  return { every: samplingGap(stops).samplePieces, because: 'events' };
+  const between = stops.slice(1).map((stop, i) => stop - stops[i]!);
+  const gap = steadyGap(between, points.at(-1)!.ordinal - (stops.at(-1) ?? 0));
+  if (gap === null) return { every: 1, because: 'unknown' };
+  return { every: gap.samplePieces, because: between.length === 0 ? 'steady' : 'events' };
 }

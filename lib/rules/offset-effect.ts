@@ -2,7 +2,7 @@ import { leastSquaresLine } from '@/lib/maths/control/least-squares-line';
 import { lineBand } from '@/lib/maths/control/line-band';
 import type { RunEvent } from '@/lib/schema/run';
 import { freshTurns } from './run-stretches';
-import type { RunView } from './run-view';
+import { startsAfresh, type RunView } from './run-view';
 
 /** What an offset was to do, and what the first piece after it shows. */
 export type OffsetEffect = {
@@ -24,18 +24,30 @@ const picoPerMilli = 1e9;
 
 /**
  * The last offset of a run followed to its effect, against what the drift line before it predicted and
- * never against the last piece. Null where no offset with an amount was noted, where fewer than five pieces
- * were measured between the event before it and it, or where nothing comes after it.
+ * never against the last piece. Offsets put in between the same two measured pieces are one. Null where no
+ * offset with an amount was noted, where an insert was changed or the piece re-chucked between those two,
+ * which moves the size as well, where fewer than five pieces were measured between the event before it and
+ * it, or where nothing comes after it.
  */
 export function offsetEffect(view: RunView): OffsetEffect | null {
   const event = view.events.findLast((one) => one.kind === 'offset moved');
-  if (event === undefined || event.offsetPm === null) return null;
-  const { afterOrdinal, offsetPm: askedPm } = event;
-  const since = Math.max(0, ...freshTurns(view.events).filter((turn) => turn < afterOrdinal));
-  const before = view.points.filter(({ ordinal }) => ordinal > since && ordinal <= afterOrdinal);
-  const first = view.points.find(({ ordinal }) => ordinal > afterOrdinal);
-  const place = first ?? view.pieces.find(({ ordinal }) => ordinal > afterOrdinal);
-  if (before.length < leastPieces || place === undefined) return null;
+  if (event === undefined) return null;
+  const last = view.points.findLast(({ ordinal }) => ordinal <= event.afterOrdinal);
+  const first = view.points.find(({ ordinal }) => ordinal > event.afterOrdinal);
+  const place = first ?? view.pieces.find(({ ordinal }) => ordinal > event.afterOrdinal);
+  if (last === undefined || place === undefined) return null;
+  const between = view.events.filter(
+    ({ kind, afterOrdinal }) =>
+      startsAfresh.has(kind) && afterOrdinal >= last.ordinal && afterOrdinal < place.ordinal,
+  );
+  let askedPm = 0;
+  for (const { kind, offsetPm } of between) {
+    if (kind !== 'offset moved' || offsetPm === null) return null;
+    askedPm += offsetPm;
+  }
+  const since = Math.max(0, ...freshTurns(view.events).filter((turn) => turn < last.ordinal));
+  const before = view.points.filter(({ ordinal }) => ordinal > since && ordinal <= last.ordinal);
+  if (before.length < leastPieces) return null;
   const line = leastSquaresLine(
     before.map(({ ordinal }) => ordinal),
     before.map(({ valuePm }) => (valuePm - view.nominalPm) / picoPerMilli),

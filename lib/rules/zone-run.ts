@@ -1,9 +1,10 @@
 import { preControlSample } from '@/lib/maths/control/pre-control-sample';
 import { preControlSetUp } from '@/lib/maths/control/pre-control-set-up';
 import { preControlZone, type PreControlZone } from '@/lib/maths/control/pre-control-zone';
-import { samplingGap } from '@/lib/maths/control/sampling-gap';
 import type { Piece } from '@/lib/schema/part';
 import type { Run, RunEvent } from '@/lib/schema/run';
+import { startsAfresh } from './run-view';
+import { steadyGap } from './steady-gap';
 import type { Limits } from './verdict';
 
 /** What one measured piece meant when it was measured. */
@@ -47,7 +48,7 @@ export type ZoneRun = {
   inARow: number;
   /** Where the machine is to be moved to, after two on the same side; null where nothing says how far. */
   move: ZoneMove | null;
-  /** Pieces from the start of one sample of two to the next, once two adjustments are noted. */
+  /** Pieces from the start of one sample of two to the next, once something says how long it keeps. */
   gap: { samplePieces: number; meanGap: number } | null;
   /** The ordinal of the next piece to measure; null when the batch is done. */
   nextOrdinal: number | null;
@@ -67,12 +68,6 @@ export type ZoneFacts = {
   drift: { kind: 'line'; scatterMm: number } | { kind: 'too-little' } | null;
 };
 
-/** Somebody moved the machine: what was set up is so no longer. */
-const adjusts: ReadonlySet<RunEvent['kind']> = new Set([
-  'insert changed',
-  'offset moved',
-  're-chucked',
-]);
 const setUpCount = 5;
 const picoPerMilli = 1e9;
 
@@ -96,9 +91,12 @@ export function zoneRun(facts: ZoneFacts): ZoneRun | null {
   const steps = stretches(facts.points, stops).flatMap((stretch) => judge(limits, stretch));
   const last = steps.at(-1);
   const lastOrdinal = last?.piece.ordinal ?? 0;
-  const isFresh = last === undefined || stops.includes(lastOrdinal);
+  const isFresh = last === undefined || stops.some((ordinal) => ordinal >= lastOrdinal);
   const state = isFresh ? 'set up' : stateAfter(last);
-  const gap = stops.length < 2 ? null : samplingGap(stops);
+  const gap = steadyGap(
+    ranBetween(steps, stops),
+    state === 'run' ? lastOrdinal - (stops.at(-1) ?? 0) : 0,
+  );
   const sampleAt = steps.at(-2)?.means === 'second wanted' ? lastOrdinal - 1 : lastOrdinal;
   const wanted =
     state === 'run' && gap !== null
@@ -118,8 +116,23 @@ export function zoneRun(facts: ZoneFacts): ZoneRun | null {
 
 /** The ordinals after which the machine was adjusted, each once, rising. */
 function adjustments(events: readonly RunEvent[]): number[] {
-  const after = events.filter(({ kind }) => adjusts.has(kind)).map((event) => event.afterOrdinal);
+  const after = events
+    .filter(({ kind }) => startsAfresh.has(kind))
+    .map((event) => event.afterOrdinal);
   return [...new Set(after)].filter((ordinal) => ordinal > 0).sort((a, b) => a - b);
+}
+
+/** Pieces from one adjustment to the next, where the batch was set up and ran between them. */
+function ranBetween(steps: readonly ZoneStep[], stops: readonly number[]): number[] {
+  return stops.flatMap((stop, i) => {
+    const from = stops[i - 1];
+    if (from === undefined) return [];
+    const ran = steps.some(
+      ({ piece, phase, means }) =>
+        piece.ordinal > from && piece.ordinal <= stop && (phase === 'run' || means === 'approves'),
+    );
+    return ran ? [stop - from] : [];
+  });
 }
 
 type Point = ZoneFacts['points'][number];

@@ -1,4 +1,5 @@
 import { countWord } from './drift-words';
+import { ordinalWord } from './ordinal-word';
 import { shownLength, type Shown } from './shown-size';
 
 const stepPm = { mm: 1_000_000, in: 2_540_000 };
@@ -30,7 +31,7 @@ export function lastPieceWords(
 export function nextMeasureWords(facts: {
   place: { mark: string };
   every: number;
-  because: 'few' | 'drift' | 'events' | 'unknown';
+  because: 'few' | 'drift' | 'events' | 'steady' | 'unknown';
 }): string {
   const { place, every, because } = facts;
   const next = `Measure ${place.mark} next`;
@@ -44,8 +45,10 @@ export function nextMeasureWords(facts: {
         : `${next}: ${each}, six times before it meets the limit.`;
     case 'events':
       return `${next}: ${each}, six times between one adjustment and the next.`;
+    case 'steady':
+      return `${next}: ${each}, a sixth of what has kept by itself so far.`;
     case 'unknown':
-      return `${next}, and each piece until two adjustments are noted: then how often is worked out.`;
+      return `${next}, and each piece until it has kept for twelve by itself.`;
   }
 }
 
@@ -95,14 +98,6 @@ function likely(askedPm: number, movedPm: number, halfPm: number): string {
     return 'It is double: was it put in on the radius where the dial counts the diameter?';
   if (near(0)) return 'It did not move: was it put in at all?';
   return 'Measure it again; then look for play in the slide.';
-}
-
-function ordinalWord(count: number): string {
-  const words = ['', '', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
-  if (words[count] !== undefined) return words[count];
-  const teen = count % 100 >= 11 && count % 100 <= 13;
-  const end = teen ? 'th' : (['th', 'st', 'nd', 'rd'][count % 10] ?? 'th');
-  return `${count}${end}`;
 }
 
 /** "two", "12": how many are taken at a time, for a label. */

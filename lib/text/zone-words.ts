@@ -1,4 +1,5 @@
 import { countWord } from './drift-words';
+import { ordinalWord } from './ordinal-word';
 import { shownLength, type Shown } from './shown-size';
 
 /** What a batch run by zones says, as far as words need it. Lengths in pm. */
@@ -102,10 +103,10 @@ function running(facts: ZoneWordFacts): string {
     return rest ? `${so} The rest may be made.` : `${so} The batch is made.`;
   }
   if (zones.gap === null) {
-    return `${so} Measure ${next} next, and each piece until two adjustments are noted: then how often is worked out.`;
+    return `${so} Measure ${next} next, and each piece until it has kept for twelve by itself.`;
   }
   const { samplePieces, meanGap } = zones.gap;
-  return `${so} Measure ${next} next: ${samplePieces === 1 ? 'each' : `every ${ordinalWord(samplePieces)}`} piece, a sixth of the ${Math.round(meanGap)} from one adjustment to the next.`;
+  return `${so} Measure ${next} next: ${samplePieces === 1 ? 'each' : `every ${ordinalWord(samplePieces)}`} piece, a sixth of the ${Math.round(meanGap)} it keeps between adjustments.`;
 }
 
 function stopped({ zones, run }: ZoneWordFacts, shown: Shown): ZoneWords {
@@ -144,11 +145,6 @@ function stopped({ zones, run }: ZoneWordFacts, shown: Shown): ZoneWords {
 
 function nextMark({ zones, pieces }: ZoneWordFacts): string | null {
   return pieces.find(({ ordinal }) => ordinal === zones.nextOrdinal)?.mark ?? null;
-}
-
-function ordinalWord(count: number): string {
-  const words = ['', '', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
-  return words[count] ?? `${count}th`;
 }
 
 function capital(text: string): string {

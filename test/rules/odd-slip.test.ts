@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobView } from '@/lib/rules/job-view';
 import { oddPieces } from '@/lib/rules/odd-pieces';
+import { oddReadings } from '@/lib/rules/odd-readings';
 import { oddSlip } from '@/lib/rules/odd-slip';
 import { um } from './make';
 import { smallRunSheet, wander, type SmallRun } from './small-run';
@@ -45,5 +46,25 @@ describe('the slip an odd piece looks like', () => {
     const found = slipAt(three)!;
     expect(found.kind).toBe('thimble turn');
     expect(found.reading.valuePm).toBe((12_000 + line[6]! + 500) * um);
+  });
+});
+
+describe('the readings that make a piece odd', () => {
+  const off = (sizes: SmallRun['sizes']) => {
+    const view = jobView(smallRunSheet({ sizes }));
+    const [odd] = oddPieces(view.runs[0]!).odd;
+    return oddReadings(odd!).map(({ valuePm }) => Math.round(valuePm / um) - 12_000 - line[6]!);
+  };
+  const read = (...readings: number[]) =>
+    line.map((v, i) => (i === 6 ? readings.map((one) => v + one) : v));
+
+  it('are all of them where all are off, also in the other direction', () => {
+    expect(off(read(9, 8, 10))).toEqual([9, 8, 10]);
+    expect(off(read(-9, -8))).toEqual([-9, -8]);
+  });
+
+  it('are not the one that was measured again and lies on the line', () => {
+    expect(off(read(20, 0))).toEqual([20]);
+    expect(off(read(-20, 1, -19))).toEqual([-20, -19]);
   });
 });

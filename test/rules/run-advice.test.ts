@@ -99,8 +99,23 @@ describe('the next piece to measure', () => {
     }));
     const run = smallRun({ sizes: wander(50, 1, -13), of: 60, events });
     expect(nextMeasure(run)).toMatchObject({ because: 'events', every: 4, place: { mark: 'W54' } });
-    const one = smallRun({ sizes: wander(50, 1, -13), of: 60, events: events.slice(0, 1) });
-    expect(nextMeasure(one)).toMatchObject({ because: 'unknown', every: 1 });
+  });
+
+  it('comes less often the longer a steady run has kept by itself', () => {
+    const steady = (pieces: number, after: number[] = []) =>
+      nextMeasure(
+        smallRun({
+          sizes: wander(pieces, 1, -13),
+          of: 200,
+          events: after.map((afterOrdinal) => ({ kind: 'insert changed' as const, afterOrdinal })),
+        }),
+      );
+    expect(steady(11)).toMatchObject({ because: 'unknown', every: 1 });
+    expect(steady(12)).toMatchObject({ because: 'steady', every: 2 });
+    expect(steady(60)).toMatchObject({ because: 'steady', every: 10 });
+    expect(steady(50, [18])).toMatchObject({ because: 'steady', every: 5 });
+    // 24 from one to the next, and 60 since that have kept: at least (24 + 60) / 2.
+    expect(steady(102, [18, 42])).toMatchObject({ because: 'events', every: 7 });
   });
 
   it('is the last of the batch at the latest, and none after it', () => {
@@ -133,6 +148,31 @@ describe('an offset followed to its effect', () => {
     const { got } = offsetEffect(smallRun({ sizes: [...growing, -14], events, of: 16 }))!;
     expect(got!.asExpected).toBe(false);
     expect(got!.movedPm / um).toBeCloseTo(-10, 0);
+  });
+
+  it('is the sum of what was put in between the same two measured pieces', () => {
+    const twice = [-12, -8].map((by) => ({
+      kind: 'offset moved' as const,
+      afterOrdinal: 10,
+      offsetPm: by * um,
+    }));
+    const found = offsetEffect(smallRun({ sizes: [...growing, -24.2], events: twice, of: 16 }))!;
+    expect(found.askedPm).toBe(-20 * um);
+    expect(found.got!.asExpected).toBe(true);
+    // The second one after a piece nobody measured.
+    const later = [twice[0]!, { ...twice[1]!, afterOrdinal: 11 }];
+    const sizes = [...growing, null, -24.2];
+    expect(offsetEffect(smallRun({ sizes, events: later, of: 16 }))!.askedPm).toBe(-20 * um);
+  });
+
+  it('says nothing where the insert was changed or the work re-chucked as well', () => {
+    for (const kind of ['insert changed', 're-chucked'] as const) {
+      const both = [...events, { kind, afterOrdinal: 10 }];
+      const found = smallRun({ sizes: [...growing, -14], events: both, of: 16 });
+      expect(offsetEffect(found)).toBeNull();
+    }
+    const paused = [...events, { kind: 'break' as const, afterOrdinal: 10 }];
+    expect(offsetEffect(smallRun({ sizes: growing, events: paused, of: 16 }))).not.toBeNull();
   });
 
   it('has nothing to say without an amount, or without a line before it', () => {

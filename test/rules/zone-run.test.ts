@@ -177,6 +177,27 @@ describe('zoneRun', () => {
     expect(zones([...five, 20]).nextOrdinal).toBe(7);
   });
 
+  it('does not learn it from moves made while setting up', () => {
+    const sizes = Array.from({ length: 30 }, () => 20);
+    const found = zones(sizes, {
+      events: [
+        [2, 'offset moved'],
+        [5, 'offset moved'],
+      ],
+    });
+    // Twenty-five since the last of them, set up and running.
+    expect(found).toMatchObject({ state: 'run', gap: { meanGap: 25, samplePieces: 4 } });
+  });
+
+  it('is set up anew after an adjustment that was noted behind the last piece measured', () => {
+    const sizes = Array.from({ length: 20 }, () => 20);
+    expect(zones(sizes).state).toBe('run');
+    expect(zones(sizes, { batch: 40, events: [[23, 'insert changed']] })).toMatchObject({
+      state: 'set up',
+      inARow: 0,
+    });
+  });
+
   it('counts the gap from the first of a sample of two', () => {
     const sizes: (number | null)[] = Array.from({ length: 42 }, () => 20);
     const run = zones([...sizes, 34, 20], {

@@ -398,12 +398,18 @@ describe('what to do next in words', () => {
     ['drift', 3, 'Measure W12 next: every third piece, six times before it meets the limit.'],
     ['drift', 12, 'Measure W12 next: every 12th piece, six times before it meets the limit.'],
     ['drift', 22, 'Measure W12 next: every 22nd piece, six times before it meets the limit.'],
-    ['events', 1, 'Measure W12 next: each piece, six times between one adjustment and the next.'],
     [
-      'unknown',
-      1,
-      'Measure W12 next, and each piece until two adjustments are noted: then how often is worked out.',
+      'steady',
+      5,
+      'Measure W12 next: every fifth piece, a sixth of what has kept by itself so far.',
     ],
+    [
+      'steady',
+      21,
+      'Measure W12 next: every 21st piece, a sixth of what has kept by itself so far.',
+    ],
+    ['events', 1, 'Measure W12 next: each piece, six times between one adjustment and the next.'],
+    ['unknown', 1, 'Measure W12 next, and each piece until it has kept for twelve by itself.'],
   ] as const)('says when to measure next: %s, one in %i', (because, every, says) => {
     expect(nextMeasureWords({ place: { mark: 'W12' }, every, because })).toBe(says);
   });

@@ -56,13 +56,13 @@ describe('zoneWords', () => {
     const run = facts({ state: 'run', steps, inARow: 5, nextOrdinal: 6 });
     expect(zoneWords(run, mm)).toEqual({
       title: 'Run on',
-      says: 'W5 is the fifth in a row. Measure W6 next, and each piece until two adjustments are noted: then how often is worked out.',
+      says: 'W5 is the fifth in a row. Measure W6 next, and each piece until it has kept for twelve by itself.',
       decide: false,
     });
     const gap = { samplePieces: 4, meanGap: 24.3 };
     const later = [step('W43', 'green', 'goes on')];
     expect(zoneWords(facts({ state: 'run', steps: later, gap, nextOrdinal: 47 }), mm).says).toBe(
-      'W43 is in the middle half. Measure W47 next: every fourth piece, a sixth of the 24 from one adjustment to the next.',
+      'W43 is in the middle half. Measure W47 next: every fourth piece, a sixth of the 24 it keeps between adjustments.',
     );
     const often = { samplePieces: 1, meanGap: 7 };
     expect(

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import type { OddPiece, OddPieces } from '@/lib/rules/odd-pieces';
+import { oddReadings } from '@/lib/rules/odd-readings';
 import { oddSlip } from '@/lib/rules/odd-slip';
 import { counted } from '@/lib/rules/cells';
 import type { RunView, SetAside } from '@/lib/rules/run-view';
@@ -57,8 +58,8 @@ function OddOne({ run, odd }: { run: RunView; odd: OddPiece }) {
     chosen,
   );
   const readings = counted(point.cell.readings);
-  // One reading that a slip explains is set aside by itself; else the piece as it was read.
-  const wrong = slip !== null && slip.kind !== null ? [slip.reading] : readings;
+  // One reading that a slip explains is set aside by itself; else those off the line.
+  const wrong = slip !== null && slip.kind !== null ? [slip.reading] : oddReadings(odd);
   const bench = `/jobs/${run.run.jobId}/bench?feature=${point.feature.id}&piece=${point.piece.id}`;
   return (
     <Panel title={words.title} decide={!odd.saidRight}>
@@ -100,7 +101,10 @@ function OddOne({ run, odd }: { run: RunView; odd: OddPiece }) {
 
 function AsideOne({ aside }: { aside: SetAside }) {
   const keepCorrection = useCorrection();
-  const struck = aside.cell.readings.filter(({ state }) => state === 'struck');
+  // What was struck for another reason, a slip at the bench, stays struck.
+  const struck = aside.cell.readings.filter(
+    ({ state, reason }) => state === 'struck' && reason === aside.reason,
+  );
   return (
     <p className={styles.aside}>
       <span>
