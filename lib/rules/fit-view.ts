@@ -9,6 +9,7 @@ import { choosePairs } from './choose-pairs';
 import { governingSize, type GoverningSize } from './governing-size';
 import { pairFlag, type PairFlag } from './pair-flag';
 import { pairNow } from './pair-now';
+import { pieceFate } from './piece-fate';
 import { targetFor, type Target } from './target';
 import { guardFactor, verdictOf, type Verdict } from './verdict';
 
@@ -52,6 +53,8 @@ export type FitView = {
   externalFeature: Feature;
   internals: FitPiece[];
   externals: FitPiece[];
+  /** Every piece of both features by its id, also one that takes no part any more but stands in a pair. */
+  every: ReadonlyMap<string, FitPiece>;
   /** Decided and chosen pairs, in the order of the internal pieces. */
   pairs: ChosenPair[];
   /** External pieces still to make, each to its partner's measured size. */
@@ -110,7 +113,10 @@ export function fitView(
 
   const ours = pairs.filter((pair) => pair.fitId === fit.id && pair.struckAt === null);
   const open = openPairs(ours, internals, externals, fit);
-  const decided = decidedPairs(ours, everyInternal, everyExternal, fit, cells, gauges).filter(
+  const every = new Map(
+    [...everyInternal, ...everyExternal].map((entry) => [entry.piece.id, entry]),
+  );
+  const decided = decidedPairs(ours, every, fit, cells, gauges).filter(
     ({ pair }) => !open.toMake.includes(pair!) && !open.toBore.includes(pair!),
   );
   const taken = new Set(
@@ -159,6 +165,7 @@ export function fitView(
     externalFeature,
     internals,
     externals,
+    every,
     pairs: all,
     toMake,
     toBore,
@@ -190,9 +197,9 @@ export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): C
   };
 }
 
-/** A piece that is scrapped, or waits for its sleeve, is nobody's partner. */
-function takesPart({ struckAt, fate }: Piece): boolean {
-  return struckAt === null && (fate ?? null) === null;
+/** A piece that is struck out, scrapped, or waits for its sleeve, is nobody's partner. */
+function takesPart(piece: Piece): boolean {
+  return pieceFate(piece) === null;
 }
 
 /** A bore that is measured and, by its own drawing, has no metal left in it: shafts can be made to it. */
@@ -231,18 +238,16 @@ function openPairs(
 
 function decidedPairs(
   ours: readonly Pair[],
-  internals: readonly FitPiece[],
-  externals: readonly FitPiece[],
+  every: ReadonlyMap<string, FitPiece>,
   fit: Fit,
   cells: Cells,
   gauges: readonly Gauge[],
 ): ChosenPair[] {
   const nowOf = pairNow(fit, cells, gauges);
-  const byId = new Map([...internals, ...externals].map((entry) => [entry.piece.id, entry]));
   return ours.flatMap((pair): ChosenPair[] => {
     if (pair.state !== 'final' && pair.state !== 'locked') return [];
-    const internal = byId.get(pair.internalPieceId);
-    const external = byId.get(pair.externalPieceId);
+    const internal = every.get(pair.internalPieceId);
+    const external = every.get(pair.externalPieceId);
     if (internal === undefined || external === undefined) return [];
     const now = clearanceOf(internal, external, fit);
     const struck = !takesPart(internal.piece) || !takesPart(external.piece);

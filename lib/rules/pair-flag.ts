@@ -1,9 +1,10 @@
-import type { Fit, Pair, PairLook, PairSide } from '@/lib/schema/fit';
+import type { Fit, Pair, PairLook, PairSide, PieceFate } from '@/lib/schema/fit';
 import type { Standing } from './standing';
 
 /** One thing that is no longer as it was when a person last looked at a pair. Lengths in pm. */
 export type PairChange =
-  | { kind: 'piece struck' | 'no size' | 'sized again'; side: Side }
+  | { kind: 'piece struck' | 'piece scrapped' | 'to be sleeved' | 'piece back'; side: Side }
+  | { kind: 'no size' | 'sized again'; side: Side }
   | { kind: 'taken back' | 'counts too' | 'cut since'; side: Side; valuesPm: number[] }
   | { kind: 'mistyped'; side: Side; fromPm: number; toPm: number }
   | { kind: 'moved'; side: Side; valuePm: number; toPieceId: string; toFeatureId: string }
@@ -37,7 +38,8 @@ export type PairNow = {
   figure: PairFigure | null;
   internal: PairSide | null;
   external: PairSide | null;
-  struck: { internal: boolean; external: boolean };
+  /** Why a piece takes no part any more; null while it does. */
+  fate: Record<Side, PieceFate | null>;
   /** What has become of a reading, by its id. */
   reading: (id: string) => (Standing & { isBeforeCut: boolean }) | undefined;
 };
@@ -45,8 +47,8 @@ export type PairNow = {
 /**
  * What has changed under a final pair since a person last looked at it, or null while nothing has.
  *
- * Compares what was kept with what is: each reading that told a size (taken back, corrected, moved, cut
- * since, another one that counts), the gauge as it was stated (its uncertainty, its resolution, struck out),
+ * Compares what was kept with what is: whether both pieces still take part (struck out, scrapped, waiting for
+ * a sleeve), each reading that told a size (taken back, corrected, moved, cut since, another one that counts), the gauge as it was stated (its uncertainty, its resolution, struck out),
  * what is wanted, what governs. The repeatability a gauge shows elsewhere on the job moves the uncertainty of
  * every pair a little with every reading and raises no flag by itself. A pair from before these were kept is
  * compared by its clearance alone. Pure: the same sheet raises the same flags on every device.
@@ -56,8 +58,10 @@ export function pairFlag(pair: Pair, fit: Fit, now: PairNow): PairFlag | null {
   const was = recorded(look ?? pair);
   const changes = look === undefined ? [] : changesOf(look, pair, fit, now);
   for (const side of sides) {
-    if (now.struck[side]) changes.push({ kind: 'piece struck', side });
-    else if (look === undefined && now[side] === null) changes.push({ kind: 'no size', side });
+    const fate = now.fate[side];
+    if (fate !== (look?.[`${side}Fate`] ?? null)) {
+      changes.push({ kind: fate === null ? 'piece back' : fateChanges[fate], side });
+    } else if (look === undefined && now[side] === null) changes.push({ kind: 'no size', side });
   }
   if (changes.length > 0) return { was, now: now.figure, changes: grouped(changes) };
   // Let stand without a size, it stands until there is one again.
@@ -68,6 +72,12 @@ export function pairFlag(pair: Pair, fit: Fit, now: PairNow): PairFlag | null {
 }
 
 const sides = ['internal', 'external'] as const;
+
+const fateChanges = {
+  struck: 'piece struck',
+  scrapped: 'piece scrapped',
+  sleeve: 'to be sleeved',
+} as const;
 
 function recorded(kept: { clearancePm: number | null; uncertaintyPm: number | null }) {
   if (kept.clearancePm === null) return null;

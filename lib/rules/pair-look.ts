@@ -9,12 +9,12 @@ import { pairNow } from './pair-now';
  */
 export function pairLook(
   view: Pick<JobView, 'cells' | 'sheet'>,
-  { fit, internals, externals }: Pick<FitView, 'fit' | 'internals' | 'externals'>,
+  { fit, every }: Pick<FitView, 'fit' | 'every'>,
   pair: Pick<Clearance, 'internalPieceId' | 'externalPieceId' | 'standardPm'>,
   by: Pick<PairLook, 'act' | 'at' | 'personId'>,
 ): PairLook {
-  const internal = internals.find(({ piece }) => piece.id === pair.internalPieceId);
-  const external = externals.find(({ piece }) => piece.id === pair.externalPieceId);
+  const internal = every.get(pair.internalPieceId);
+  const external = every.get(pair.externalPieceId);
   const now =
     internal === undefined || external === undefined
       ? null
@@ -30,6 +30,8 @@ export function pairLook(
     internal: now?.internal ?? null,
     personId: by.personId,
     clearancePm: sized ? now.internal!.sizePm - now.external!.sizePm : null,
+    externalFate: now?.fate.external ?? null,
+    internalFate: now?.fate.internal ?? null,
     uncertaintyPm: sized ? Math.round(2 * pair.standardPm) : null,
   };
 }

@@ -8,7 +8,8 @@ type Limits = { minPm: number; maxPm: number };
 
 /** What a flag on a pair says has changed; the same shape as the rule that raises it. */
 export type ChangeFacts =
-  | { kind: 'piece struck' | 'no size' | 'sized again'; side: Side }
+  | { kind: 'piece struck' | 'piece scrapped' | 'to be sleeved' | 'piece back'; side: Side }
+  | { kind: 'no size' | 'sized again'; side: Side }
   | {
       kind: 'taken back' | 'counts too' | 'cut since';
       side: Side;
@@ -74,6 +75,12 @@ export function changeWords(
       return `A reading of ${mark}, ${figure(change.valuePm)}, was moved from ${change.from} to ${change.to}.`;
     case 'piece struck':
       return `${mark} was struck out.`;
+    case 'piece scrapped':
+      return `${mark} was scrapped.`;
+    case 'to be sleeved':
+      return `${mark} is to be sleeved.`;
+    case 'piece back':
+      return `${mark} takes part again.`;
     case 'no size':
       return `${mark} has no size any more.`;
     case 'sized again':

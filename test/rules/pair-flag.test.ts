@@ -3,6 +3,7 @@ import { jobView, type JobView } from '@/lib/rules/job-view';
 import type { PairChange } from '@/lib/rules/pair-flag';
 import { pairLook } from '@/lib/rules/pair-look';
 import type { Cut, Fit, Pair } from '@/lib/schema/fit';
+import type { Piece } from '@/lib/schema/part';
 import type { JobSheet } from '@/lib/schema/sheet';
 import { correctionOf, mm, readingOf, um } from './make';
 import { smallJob } from './small-job';
@@ -59,6 +60,10 @@ const corrected = (n: number, over: Parameters<typeof correctionOf>[1]): JobShee
 const withFit = (over: Partial<Fit>): JobSheet => ({
   ...made,
   fits: made.fits.map((fit) => ({ ...fit, ...over })),
+});
+const withP1 = (over: Partial<Piece>, sheet = made): JobSheet => ({
+  ...sheet,
+  pieces: sheet.pieces.map((piece) => (piece.id === idOf('P1') ? { ...piece, ...over } : piece)),
 });
 const withMic = (over: object): JobSheet => ({
   ...made,
@@ -183,11 +188,20 @@ describe('a final pair', () => {
     ],
     [
       'a piece struck out',
-      {
-        ...made,
-        pieces: made.pieces.map((p) => (p.id === idOf('P1') ? { ...p, struckAt: at } : p)),
-      },
+      withP1({ struckAt: at }),
       [{ kind: 'piece struck', side: 'external' }],
+      10,
+    ],
+    [
+      'a piece scrapped',
+      withP1({ fate: 'scrapped' }),
+      [{ kind: 'piece scrapped', side: 'external' }],
+      10,
+    ],
+    [
+      'a piece to be sleeved',
+      withP1({ fate: 'sleeve' }),
+      [{ kind: 'to be sleeved', side: 'external' }],
       10,
     ],
     [
@@ -237,6 +251,30 @@ describe('a final pair', () => {
     expect(flagOf(stands)).toBeNull();
     const back = { ...stands, readings: made.readings };
     expect(flagOf(back)!.changes).toEqual([{ kind: 'sized again', side: 'external' }]);
+  });
+
+  it.each<[string, Partial<Piece>]>([
+    ['struck out', { struckAt: at }],
+    ['scrapped', { fate: 'scrapped' }],
+    ['to be sleeved', { fate: 'sleeve' }],
+  ])('with a piece %s can be let stand, and is flagged when that is taken up again', (_, over) => {
+    const gone = withP1(over);
+    const fit = jobView(gone).fits[0]!;
+    expect(fit.externals.map(({ piece }) => piece.mark)).not.toContain('P1');
+    expect(fit.every.get(idOf('P1'))!.size!.valuePm).toBe(18 * mm);
+    const look = pairLook(jobView(gone), fit, fit.pairs[0]!, {
+      act: 'let stand',
+      at,
+      personId: null,
+    });
+    expect(look.external!.readings).toHaveLength(6);
+    const stands = {
+      ...gone,
+      pairs: [{ ...made.pairs[0]!, looks: [...made.pairs[0]!.looks!, look] }],
+    };
+    expect(flagOf(stands)).toBeNull();
+    const back = withP1({ struckAt: null, fate: null }, stands);
+    expect(flagOf(back)!.changes).toEqual([{ kind: 'piece back', side: 'external' }]);
   });
 
   it('of an earlier notebook is compared by its clearance alone', () => {

@@ -224,6 +224,9 @@ describe('a flag on a pair in words', () => {
       'A reading of P3, 18.000, was moved from top A to top B.',
     ],
     [{ kind: 'piece struck', side: 'internal' }, 'L6 was struck out.'],
+    [{ kind: 'piece scrapped', side: 'external' }, 'P3 was scrapped.'],
+    [{ kind: 'to be sleeved', side: 'internal' }, 'L6 is to be sleeved.'],
+    [{ kind: 'piece back', side: 'external' }, 'P3 takes part again.'],
     [{ kind: 'no size', side: 'internal' }, 'L6 has no size any more.'],
     [{ kind: 'sized again', side: 'internal' }, 'L6 has a size again.'],
     [

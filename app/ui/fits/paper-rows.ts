@@ -30,7 +30,6 @@ export function paperRows(
   names: { mark: (id: string) => string; person: (id: string | null) => string | null },
   dayOf: (instant: string) => string,
 ): PaperRow[] {
-  const byId = new Map([...fit.internals, ...fit.externals].map((one) => [one.piece.id, one]));
   const sizeOf = (one: FitPiece | undefined) => {
     if (one === undefined || one.size === null) return '';
     const { value, plusMinus } = shownSize(one.size, stepPm, shown);
@@ -40,9 +39,9 @@ export function paperRows(
   const row = (internalId: string | null, externalId: string | null) => ({
     ...blank,
     internal: internalId === null ? '' : names.mark(internalId),
-    internalSize: internalId === null ? '' : sizeOf(byId.get(internalId)),
+    internalSize: internalId === null ? '' : sizeOf(fit.every.get(internalId)),
     external: externalId === null ? '' : names.mark(externalId),
-    externalSize: externalId === null ? '' : sizeOf(byId.get(externalId)),
+    externalSize: externalId === null ? '' : sizeOf(fit.every.get(externalId)),
     mark: { state: 'none', side: null } as PaperRow['mark'],
   });
 

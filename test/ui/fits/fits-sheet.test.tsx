@@ -1,0 +1,55 @@
+import type { ComponentType } from 'react';
+import { describe, expect, it, vi } from 'vitest';
+import { pairLook } from '@/lib/rules/pair-look';
+import type { Piece } from '@/lib/schema/part';
+import type { JobSheet } from '@/lib/schema/sheet';
+import { smallJob } from '@/test/rules/small-job';
+import { fitsPage } from './fits-page';
+
+vi.mock('next/navigation', () => ({ useRouter: () => ({ push() {} }) }));
+// What comes in scripts of its own is waited for here, as a browser would.
+vi.mock('next/dynamic', async () => {
+  const { lazy } = await import('react');
+  return {
+    default: (load: () => Promise<ComponentType>) => lazy(async () => ({ default: await load() })),
+  };
+});
+
+const six = (microns: number) => Array.from({ length: 6 }, () => microns);
+const at = '2026-03-14T11:00:00Z';
+
+/** L1 is 18.010 and P1 18.000, made final; L2 is 18.011 and P2 18.001. */
+function withFinalPair(over: Partial<Piece>): JobSheet {
+  const view = smallJob({ bores: [six(10), six(11)], shafts: [six(0), six(1)] });
+  const [fit] = view.fits;
+  const pair = fit!.pairs[0]!;
+  const look = pairLook(view, fit!, pair, { act: 'made final', at, personId: null });
+  const { clearancePm, uncertaintyPm } = look;
+  const { internalPieceId, externalPieceId } = pair;
+  return {
+    ...view.sheet,
+    pieces: view.sheet.pieces.map((p) => (p.id === externalPieceId ? { ...p, ...over } : p)),
+    pairs: [
+      {
+        id: 'pair', version: 1, createdAt: at, struckAt: null, jobId: view.sheet.job.id,
+        fitId: fit!.fit.id, internalPieceId, externalPieceId, state: 'final', mark: '1', clearancePm,
+        uncertaintyPm, decidedAt: at, personId: null, looks: [look],
+      },
+    ],
+  }; // prettier-ignore
+}
+
+describe('the Fits sheet', () => {
+  it.each<[string, Partial<Piece>, string]>([
+    ['struck out', { struckAt: at }, 'P1 was struck out.'],
+    ['scrapped', { fate: 'scrapped' }, 'P1 was scrapped.'],
+    ['to be sleeved', { fate: 'sleeve' }, 'P1 is to be sleeved.'],
+  ])('is drawn whole when a piece of a final pair is %s, and says so', async (_, over, words) => {
+    const { text } = await fitsPage(withFinalPair(over));
+    expect(text).toContain(words);
+    expect(text).toContain('Looked at: let it stand');
+    expect(text).toContain('Undo the pair P1 in L1');
+    expect(text).toContain('P1 in L1, as measured');
+    expect(text).toContain('Hot and cold');
+  });
+});
