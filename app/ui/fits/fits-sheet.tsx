@@ -9,7 +9,6 @@ import { FittedFitRules } from '../fit-rules/fit-rules';
 import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
 import { Button } from '../primitives/button';
-import { LinkButton } from '../primitives/link-button';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
 import { SelectField } from '../primitives/field';
@@ -17,6 +16,7 @@ import { ClearanceMatrix } from './clearance-matrix';
 import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
 import { FitDetails } from './fit-details';
 import { FitsPaper } from './fits-paper';
+import { NothingToMake } from './nothing-to-make';
 import { PairList } from './pair-list';
 import { TargetCard } from './target-card';
 import { TwinTable } from './twin-table';
@@ -95,13 +95,7 @@ export function FitsSheet() {
         <div className={styles.columns}>
           <div className={styles.left}>
             {target === undefined ? (
-              <section className={styles.card}>
-                <h2>Nothing left to make</h2>
-                <p className="t-sentence">
-                  Every piece of this fit has a size. What has no partner is named under the table.
-                </p>
-                <LinkButton href={`/jobs/${fit.fit.jobId}/bench`}>To the bench</LinkButton>
-              </section>
+              <NothingToMake fit={fit} />
             ) : (
               <TargetCard fit={fit} target={target} onAsk={setAsked} />
             )}

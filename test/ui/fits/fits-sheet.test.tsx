@@ -40,6 +40,12 @@ function withFinalPair(over: Partial<Piece>): JobSheet {
 }
 
 describe('the Fits sheet', () => {
+  it('asks for the first bore while nothing is measured', async () => {
+    const { text } = await fitsPage(smallJob({}).sheet);
+    expect(text).toContain('Measure L1 first: what its partner is made to follows from its size.');
+    expect(text).not.toContain('Every piece of this fit has a size');
+  });
+
   it.each<[string, Partial<Piece>, string]>([
     ['struck out', { struckAt: at }, 'P1 was struck out.'],
     ['scrapped', { fate: 'scrapped' }, 'P1 was scrapped.'],
