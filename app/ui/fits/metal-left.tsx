@@ -1,6 +1,6 @@
 import { dialSetting } from '@/lib/maths/fit/dial-setting';
 import type { CutSaid } from '@/lib/rules/cuts/cut-view';
-import { dialOf } from '@/lib/rules/cuts/slide';
+import { dialOf, dialUnit } from '@/lib/rules/cuts/slide';
 import type { Target } from '@/lib/rules/target';
 import { dialFigure, dialWords } from '@/lib/text/cut-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
@@ -24,6 +24,7 @@ export function MetalLeft({ target, said, resolutionPm, shown }: Props) {
   const verb = make === 'external' ? 'turn' : 'bore';
   // Whole divisions, rounded to the side that leaves metal on: for a shaft and for a bore alike.
   const setting = slide === null ? null : dialSetting(toCutPm, dialOf(slide));
+  const unit = slide === null ? shown.unit : dialUnit(slide, shown.unit);
   return (
     <>
       <dt>On the lathe now</dt>
@@ -38,8 +39,8 @@ export function MetalLeft({ target, said, resolutionPm, shown }: Props) {
       </dd>
       {setting === null || slide === null ? null : (
         <>
-          <dt>On the {dialWords(slide, setting.divisions, shown)}</dt>
-          <dd>{dialFigure(setting.dialPm, shown)}</dd>
+          <dt>On the {dialWords({ ...slide, unit }, setting.divisions, shown)}</dt>
+          <dd>{dialFigure(setting.dialPm, { ...shown, unit })}</dd>
         </>
       )}
     </>
