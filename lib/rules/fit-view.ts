@@ -125,18 +125,18 @@ export function fitView(
       p.externalPieceId,
     ]),
   );
-  markStillToCut(internals, externals, taken, fit);
+  const apart = new Set(
+    ours
+      .filter((pair) => pair.state === 'left out')
+      .map((pair) => cellKey(pair.internalPieceId, pair.externalPieceId)),
+  );
+  markStillToCut(internals, externals, { taken, apart }, fit);
   const free = (list: FitPiece[]) =>
     list.filter(
       ({ piece, size, stillToCut, leftOut }) =>
         size !== null && !stillToCut && !leftOut && !taken.has(piece.id),
     );
 
-  const apart = new Set(
-    ours
-      .filter((pair) => pair.state === 'left out')
-      .map((pair) => cellKey(pair.internalPieceId, pair.externalPieceId)),
-  );
   const chosen = choosePairs(free(internals), free(externals), fit, apart);
   for (const pair of chosen) taken.add(pair.internalPieceId).add(pair.externalPieceId);
 
@@ -144,7 +144,7 @@ export function fitView(
   const all = [...decided, ...chosen].sort(
     (a, b) => order.get(a.internalPieceId)! - order.get(b.internalPieceId)!,
   );
-  const toMake = targets(internals, externals, taken, fit, open.toMake);
+  const toMake = targets(internals, externals, { taken, apart }, fit, open.toMake);
   const promised = new Set(toMake.flatMap((t) => [t.pieceId, t.partnerId]));
   const toBore = boreTargets(
     { internals, externals, taken: new Set([...taken, ...promised]), leftOut: apart },
@@ -267,18 +267,28 @@ function decidedPairs(
   });
 }
 
+/** What a person has decided of the pieces of a fit already. */
+type Settled = {
+  /** Pieces that have a partner. */
+  taken: ReadonlySet<string>;
+  /** Pairs kept apart, by `cellKey`. */
+  apart: ReadonlySet<string>;
+};
+
 function markStillToCut(
   internals: FitPiece[],
   externals: FitPiece[],
-  taken: ReadonlySet<string>,
+  { taken, apart }: Settled,
   fit: Fit,
 ): void {
-  const bores = internals.filter((bore) => isPartner(bore) && !taken.has(bore.piece.id));
-  if (bores.length === 0) return;
-  const largestBore = Math.max(...bores.map((bore) => bore.size!.valuePm));
+  const bores = internals
+    .filter((bore) => isPartner(bore) && !taken.has(bore.piece.id))
+    .sort((a, b) => b.size!.valuePm - a.size!.valuePm);
   for (const external of externals) {
     if (external.size === null || external.leftOut || taken.has(external.piece.id)) continue;
-    const clearancePm = largestBore - external.size.valuePm;
+    const largest = bores.find((bore) => !apart.has(cellKey(bore.piece.id, external.piece.id)));
+    if (largest === undefined) continue;
+    const clearancePm = largest.size!.valuePm - external.size.valuePm;
     external.stillToCut = clearancePm < fit.minPm - guardFactor * external.size.standardPm;
   }
 }
@@ -286,7 +296,7 @@ function markStillToCut(
 function targets(
   internals: readonly FitPiece[],
   externals: readonly FitPiece[],
-  taken: ReadonlySet<string>,
+  { taken, apart }: Settled,
   fit: Fit,
   locked: readonly Pair[],
 ): Target[] {
@@ -298,19 +308,58 @@ function targets(
   const isFree = ({ piece, leftOut }: FitPiece) => !leftOut && !taken.has(piece.id);
   const partners = internals.filter((bore) => isPartner(bore) && isFree(bore));
   const waiting = externals.filter((one) => (one.size === null || one.stillToCut) && isFree(one));
-  const free = new Map(partners.map((partner) => [partner.piece.ordinal, partner]));
-  const same = waiting.flatMap((external) => {
-    const partner = free.get(external.piece.ordinal);
-    if (partner === undefined) return [];
-    free.delete(external.piece.ordinal);
-    return [{ external, partner }];
-  });
-  const rest = waiting.filter((external) => !same.some((pair) => pair.external === external));
-  const others = [...free.values()].flatMap((partner, index) => {
-    const external = rest[index];
-    return external === undefined ? [] : [{ external, partner }];
-  });
-  return [...decided, ...same, ...others]
+  const made = [...decided, ...promised(waiting, partners, apart)];
+  return made
     .sort((a, b) => a.external.piece.ordinal - b.external.piece.ordinal)
     .map(({ external, partner }) => targetFor(external, partner, fit));
+}
+
+type Promised = { external: FitPiece; partner: FitPiece };
+
+/**
+ * A partner for each piece that waits, never one it is kept apart from: that of its own number, then in order. A
+ * piece left over takes the partner of another one that can have a free one instead.
+ */
+function promised(
+  waiting: readonly FitPiece[],
+  partners: readonly FitPiece[],
+  apart: ReadonlySet<string>,
+): Promised[] {
+  const may = (external: FitPiece, partner: FitPiece) =>
+    !apart.has(cellKey(partner.piece.id, external.piece.id));
+  const free = new Set(partners);
+  const byNumber = new Map(partners.map((partner) => [partner.piece.ordinal, partner]));
+  const made = new Map<FitPiece, FitPiece>();
+  const give = (external: FitPiece, partner: FitPiece) => {
+    free.delete(partner);
+    made.set(external, partner);
+  };
+  for (const external of waiting) {
+    const same = byNumber.get(external.piece.ordinal);
+    if (same !== undefined && may(external, same)) give(external, same);
+  }
+  for (const external of waiting) {
+    if (made.has(external)) continue;
+    const first = firstOf(free, (partner) => may(external, partner));
+    if (first !== undefined) give(external, first);
+  }
+  for (const external of waiting) {
+    if (free.size === 0) break;
+    if (!made.has(external)) swap(external);
+  }
+  return [...made].map(([external, partner]) => ({ external, partner }));
+
+  function swap(external: FitPiece): void {
+    for (const [other, partner] of made) {
+      const instead = may(external, partner) ? firstOf(free, (one) => may(other, one)) : undefined;
+      if (instead === undefined) continue;
+      give(other, instead);
+      return give(external, partner);
+    }
+  }
+}
+
+function firstOf<Thing>(things: Iterable<Thing>, is: (thing: Thing) => boolean): Thing | undefined {
+  for (const thing of things) if (is(thing)) return thing;
+  return undefined;
 }
