@@ -308,7 +308,7 @@ function targets(
   const isFree = ({ piece, leftOut }: FitPiece) => !leftOut && !taken.has(piece.id);
   const partners = internals.filter((bore) => isPartner(bore) && isFree(bore));
   const waiting = externals.filter((one) => (one.size === null || one.stillToCut) && isFree(one));
-  const made = [...decided, ...promised(waiting, partners, apart)];
+  const made = [...decided, ...shareOut(waiting, partners, apart)];
   return made
     .sort((a, b) => a.external.piece.ordinal - b.external.piece.ordinal)
     .map(({ external, partner }) => targetFor(external, partner, fit));
@@ -320,7 +320,7 @@ type Promised = { external: FitPiece; partner: FitPiece };
  * A partner for each piece that waits, never one it is kept apart from: that of its own number, then in order. A
  * piece left over takes the partner of another one that can have a free one instead.
  */
-function promised(
+function shareOut(
   waiting: readonly FitPiece[],
   partners: readonly FitPiece[],
   apart: ReadonlySet<string>,

@@ -20,6 +20,11 @@ export function matrixNotPrintedWords(rows: number, columns: number): string {
   return `Clearance of every pair: ${rows} by ${columns}, too many for paper; the screen has them.`;
 }
 
+/** The remark beside a piece that is still to make: the place for its size is left empty. */
+export function paperMakeWords(mark: string, size: string): string {
+  return `make ${mark} to ${size}`;
+}
+
 export const paperCareWords =
   'Sizes and estimates for making and fitting. No permission to run hot or under pressure is given or meant; local rules and licensed persons decide that.';
 

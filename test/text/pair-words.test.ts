@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { chanceWords } from '@/lib/text/chance-words';
 import { clearWords } from '@/lib/text/clear-words';
-import { clearanceVerdict, pairWords, pieceWords, toMakeWords } from '@/lib/text/matrix-words';
+import {
+  clearanceVerdict,
+  pairWords,
+  pieceWords,
+  noClearanceWords,
+  toMakeWords,
+} from '@/lib/text/matrix-words';
 import { changeWords, flagWords, type ChangeFacts } from '@/lib/text/pair-flag-words';
 import {
   keptApartWords,
@@ -158,8 +164,14 @@ describe('the table of clearances in words', () => {
   });
 
   it('says a piece to make, and the head of a row', () => {
-    const make = { internal: 'L7', external: 'P7', targetPm: size(0), aimPm: 10 * um };
+    const marks = { internal: 'L7', external: 'P7' };
+    const make = { ...marks, make: 'external', targetPm: size(0), aimPm: 10 * um } as const;
     expect(toMakeWords(make, um, mm)).toBe('P7 for L7: to make, to 18.000, aim 0.010 clear');
+    const bore = { ...make, make: 'internal', targetPm: size(10) } as const;
+    expect(toMakeWords(bore, um, mm)).toBe('L7 for P7: to make, to 18.010, aim 0.010 clear');
+    expect(noClearanceWords(marks, [])).toBe('P7 in L7: not measured');
+    expect(noClearanceWords(marks, ['L7'])).toBe('P7 in L7: L7 is still to cut');
+    expect(noClearanceWords(marks, ['L7', 'P7'])).toBe('P7 in L7: L7 and P7 are still to cut');
     const head = { mark: 'L7', size: null, leftOut: true, what: 'not measured' } as const;
     expect(pieceWords(head)).toBe('L7, not measured, left out');
     expect(pieceWords({ ...head, size: '18.010', leftOut: false })).toBe('L7, 18.010');

@@ -36,4 +36,10 @@ export type FitTie = {
 };
 
 /** A piece still to make, to its partner. */
-export type FitToMake = { internal: string; external: string; targetPm: number };
+export type FitToMake = {
+  internal: string;
+  external: string;
+  /** Which of the two is made; the external one where it is not said. */
+  make?: 'internal' | 'external';
+  targetPm: number;
+};

@@ -43,7 +43,8 @@ export function fitTableRows(data: FitRulesData): FitTableRow[] {
     })),
     ...toMake.map((piece) => ({
       ...row(piece.internal, piece.external),
-      externalSize: `to ${shownLength(piece.targetPm, stepPm, data)}`,
+      [piece.make === 'internal' ? 'internalSize' : 'externalSize']:
+        `to ${shownLength(piece.targetPm, stepPm, data)}`,
       verdict: 'to make',
     })),
     ...alone(internal.pieces).map((mark) => row(mark, nothing)),

@@ -4,6 +4,7 @@ import { useMemo, useRef } from 'react';
 import { cellKey } from '@/lib/rules/cells';
 import type { FitPiece, FitView } from '@/lib/rules/fit-view';
 import { matrixOrder } from '@/lib/rules/matrix-order';
+import { targetPair } from '@/lib/rules/target-pair';
 import { stepWords } from '@/lib/text/fit-words';
 import { shownSize } from '@/lib/text/shown-size';
 import { resolutionOf } from '../job/cell-shown';
@@ -158,9 +159,13 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
 }
 
 /** Pairs and pieces to make by the cell they stand in. */
-function lookUp({ pairs, toMake }: FitView) {
+function lookUp({ pairs, toMake, toBore }: FitView) {
   return {
-    pairs: new Map(pairs.map((p) => [cellKey(p.internalPieceId, p.externalPieceId), p])),
-    toMake: new Map(toMake.map((t) => [cellKey(t.partnerId, t.pieceId), t])),
+    pairs: new Map(pairs.map((p) => [keyOf(p), p])),
+    toMake: new Map([...toMake, ...toBore].map((t) => [keyOf(targetPair(t)), t])),
   };
+}
+
+function keyOf(pair: { internalPieceId: string; externalPieceId: string }): string {
+  return cellKey(pair.internalPieceId, pair.externalPieceId);
 }

@@ -1,6 +1,7 @@
 import type { FitPiece, FitView } from '@/lib/rules/fit-view';
 import type { JobView } from '@/lib/rules/job-view';
 import { drawnLimits, isOpen } from '@/lib/rules/feature-limits';
+import { targetPair } from '@/lib/rules/target-pair';
 import type { Shown } from '@/lib/text/shown-size';
 import type { Feature } from '@/lib/schema/feature';
 import { resolutionOf } from '../job/cell-shown';
@@ -38,11 +39,16 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
       clearancePm: pair.clearancePm,
       state: pair.verdict.state,
     })),
-    toMake: fit.toMake.map(({ pieceId, partnerId, targetPm }) => ({
-      internal: markOf(partnerId),
-      external: markOf(pieceId),
-      targetPm,
-    })),
+    toMake: [...fit.toMake, ...fit.toBore].map((target) => {
+      const { internalPieceId, externalPieceId } = targetPair(target);
+      const { make, targetPm } = target;
+      return {
+        internal: markOf(internalPieceId),
+        external: markOf(externalPieceId),
+        make,
+        targetPm,
+      };
+    }),
   };
 
   /** Where an external feature may lie at all: as drawn, else what the drawn bores leave it. */

@@ -1,7 +1,8 @@
 'use client';
 
 import { cellKey } from '@/lib/rules/cells';
-import { clearanceOf, type FitPiece, type FitView } from '@/lib/rules/fit-view';
+import type { FitPiece, FitView } from '@/lib/rules/fit-view';
+import { madeClearance } from '@/lib/rules/made-clearance';
 import { matrixOrder } from '@/lib/rules/matrix-order';
 import { clearanceSteps, stepWords } from '@/lib/text/fit-words';
 import { useJob } from '../job/job-provider';
@@ -51,7 +52,7 @@ export function PaperMatrix({ fit }: { fit: FitView }) {
 function Cell(props: { fit: FitView; internal: FitPiece; external: FitPiece }) {
   const { fit, internal, external } = props;
   const { chosen } = useJob();
-  const clearance = external.stillToCut ? null : clearanceOf(internal, external, fit.fit);
+  const clearance = madeClearance(internal, external, fit.fit);
   if (clearance === null) return <td />;
   const [inner, outer] = [internal.piece.id, external.piece.id];
   const pair = fit.pairs.find(

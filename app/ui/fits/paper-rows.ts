@@ -1,7 +1,9 @@
 import type { ChosenPair, FitPiece, FitView } from '@/lib/rules/fit-view';
+import { targetPair } from '@/lib/rules/target-pair';
 import { chanceWords } from '@/lib/text/chance-words';
 import { clearanceVerdict } from '@/lib/text/matrix-words';
 import { clearWords } from '@/lib/text/clear-words';
+import { paperMakeWords } from '@/lib/text/paper-words';
 import { shownLength, shownSize, type Shown } from '@/lib/text/shown-size';
 import type { VerdictSide, VerdictState } from '@/lib/text/verdict';
 
@@ -62,14 +64,19 @@ export function paperRows(
       remark: remarkOf(pair),
     };
   });
-  const toMake = fit.toMake.map((target): PaperRow => {
-    const made = row(target.partnerId, target.pieceId);
-    const remark = `make to ${shownLength(target.targetPm, stepPm, shown)}`;
-    return { ...made, externalSize: '', mark: { state: 'to make', side: null }, remark };
+  const toMake = [...fit.toMake, ...fit.toBore].map((target): PaperRow => {
+    const { internalPieceId, externalPieceId } = targetPair(target);
+    const to = shownLength(target.targetPm, stepPm, shown);
+    return {
+      ...row(internalPieceId, externalPieceId),
+      [target.make === 'external' ? 'externalSize' : 'internalSize']: '',
+      mark: { state: 'to make', side: null },
+      remark: paperMakeWords(names.mark(target.pieceId), to),
+    };
   });
   const said = new Set([
     ...fit.pairs.flatMap((pair) => [pair.internalPieceId, pair.externalPieceId]),
-    ...fit.toMake.flatMap((target) => [target.partnerId, target.pieceId]),
+    ...[...fit.toMake, ...fit.toBore].flatMap((target) => [target.partnerId, target.pieceId]),
   ]);
   const alone = (list: readonly FitPiece[], isInternal: boolean) =>
     list

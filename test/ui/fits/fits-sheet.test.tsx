@@ -40,6 +40,22 @@ function withFinalPair(over: Partial<Piece>): JobSheet {
 }
 
 describe('the Fits sheet', () => {
+  it('has a bore to make to a shaft in the table of clearances', async () => {
+    const { text } = await fitsPage(
+      smallJob({ bores: [six(10)], shafts: [six(0), six(-5)] }).sheet,
+    );
+    expect(text).toContain('L2 for P2: to make, to 18.005, aim 0.010 clear');
+    expect(text).toContain('Make L2 to P2');
+  });
+
+  it('says no clearance of a bore with metal left in it', async () => {
+    // L1 is 0.009 under its own limit, and too tight for P1: it is bored to it.
+    const { html } = await fitsPage(
+      smallJob({ bores: [six(-9), six(20)], shafts: [six(0), six(10)] }).sheet,
+    );
+    expect(html).toContain('P2 in L1: L1 is still to cut');
+  });
+
   it('asks for the first bore while nothing is measured', async () => {
     const { text } = await fitsPage(smallJob({}).sheet);
     expect(text).toContain('Measure L1 first: what its partner is made to follows from its size.');
