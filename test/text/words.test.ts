@@ -7,7 +7,14 @@ import { gaugeWords } from '@/lib/text/gauge-words';
 import { lengthWords } from '@/lib/text/length-words';
 import { problemWords } from '@/lib/text/problem-words';
 import { runHeadWords, runSentence } from '@/lib/text/run-words';
-import { cellDecisionWords, makeWords, noPartnerWords, pairChangedWords } from '@/lib/text/step';
+import {
+  cellDecisionWords,
+  makeWords,
+  mateStateWords,
+  mateWords,
+  noPartnerWords,
+  pairChangedWords,
+} from '@/lib/text/step';
 
 const mm = { unit: 'mm', decimal: '.' } as const;
 const inch = { unit: 'in', decimal: '.' } as const;
@@ -158,8 +165,27 @@ describe('decisions in words', () => {
     expect(noPartnerWords('P3', 'Power piston in liner').says).toContain('suits no free partner');
     const marks = { internal: 'L1', external: 'P1' };
     expect(pairChangedWords(marks, 10 * um, 11 * um, um, mm).says).toBe(
-      'in L1 was recorded with 0.010 clear; the readings now give 0.011.',
+      'in L1 was recorded with 0.010 clear; the readings now give 0.011 clear.',
     );
+    expect(pairChangedWords(marks, 10 * um, -2 * um, um, mm).says).toBe(
+      'in L1 was recorded with 0.010 clear; the readings now give 0.002 tight.',
+    );
+    expect(pairChangedWords(marks, null, 11 * um, um, mm).says).toBe(
+      'in L1 was recorded without a size; the readings now give 0.011 clear.',
+    );
+  });
+});
+
+describe('a partner on the board', () => {
+  it('is in what is around it, or with what is inside it, and says what is settled', () => {
+    expect(mateWords('L1', 'external')).toBe('in L1');
+    expect(mateWords('P1', 'internal')).toBe('with P1');
+    expect((['final', 'locked', 'chosen', 'to make'] as const).map(mateStateWords)).toEqual([
+      'final',
+      '',
+      '',
+      'to make',
+    ]);
   });
 });
 
