@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { caughtWords } from '@/lib/text/cut-caught-words';
 import { cutHeadWords } from '@/lib/text/cut-head-words';
 import { changedWords, cutCells, nextCells } from '@/lib/text/cut-log-words';
-import { fateNote, fateWords, pastWords } from '@/lib/text/cut-past-words';
+import { fateNote, fateWords, finalFirstWords, pastWords } from '@/lib/text/cut-past-words';
 import { degreesWords, warmWords } from '@/lib/text/cut-warm-words';
 import {
   cutAdviceWords,
@@ -332,6 +332,12 @@ describe('a piece past its stop', () => {
   } as const;
   const textOf = (word: { act: string; says: Parameters<typeof plainText>[0] } | null) =>
     word === null ? null : [word.act, plainText(word.says)];
+
+  it('has a final pair undone before the piece gets another partner', () => {
+    expect(finalFirstWords('P7', 'L7')).toBe(
+      'P7 is final with L7. Undo that pair on the Fits sheet first, then it can have another partner.',
+    );
+  });
 
   it('gives each choice with its numbers', () => {
     const words = pastWords(facts, shown);
