@@ -6,6 +6,7 @@ import type { Piece } from '@/lib/schema/part';
 import { boreTargets } from './bore-targets';
 import { cellKey, type Cells } from './cells';
 import { choosePairs } from './choose-pairs';
+import { clearanceDoubt } from './clearance-doubt';
 import { governingSize, type GoverningSize } from './governing-size';
 import { pairFlag, type PairFlag } from './pair-flag';
 import { pairNow } from './pair-now';
@@ -32,6 +33,8 @@ export type Clearance = {
   externalPieceId: string;
   clearancePm: number;
   standardPm: number;
+  /** Expanded uncertainty at 95.45 %, pm: the plus-and-minus that is shown. */
+  expandedPm: number;
   verdict: Verdict;
   /** Probability that the true clearance is inside the fit; null where there is no size to say it by. */
   chance: number | null;
@@ -191,6 +194,7 @@ export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): C
     externalPieceId: external.piece.id,
     clearancePm,
     standardPm: uPm,
+    expandedPm: clearanceDoubt(internal.size, external.size),
     // A clearance is nobody's metal: too wide and too tight are both out.
     verdict: verdictOf(size, { lowerPm: fit.minPm, upperPm: fit.maxPm }, 'position')!,
     chance: probabilityInside,
@@ -258,6 +262,7 @@ function decidedPairs(
       externalPieceId: external.piece.id,
       clearancePm: recordedPm,
       standardPm: (pair.uncertaintyPm ?? 0) / 2,
+      expandedPm: pair.uncertaintyPm ?? 0,
       verdict: { state: 'unsure', side: null, beyondPm: 0, limitPm: null },
       chance: null,
     };

@@ -5,12 +5,12 @@ import { pairNow } from './pair-now';
 
 /**
  * What is kept when a person makes a pair final or lets it stand: the clearance and its expanded uncertainty
- * (k = 2) as they are, what was wanted, and all that both sizes stand on.
+ * (`clearanceDoubt`) as they are, what was wanted, and all that both sizes stand on.
  */
 export function pairLook(
   view: Pick<JobView, 'cells' | 'sheet'>,
   { fit, every }: Pick<FitView, 'fit' | 'every'>,
-  pair: Pick<Clearance, 'internalPieceId' | 'externalPieceId' | 'standardPm'>,
+  pair: Pick<Clearance, 'internalPieceId' | 'externalPieceId' | 'expandedPm'>,
   by: Pick<PairLook, 'act' | 'at' | 'personId'>,
 ): PairLook {
   const internal = every.get(pair.internalPieceId);
@@ -32,6 +32,6 @@ export function pairLook(
     clearancePm: sized ? now.internal!.sizePm - now.external!.sizePm : null,
     externalFate: now?.fate.external ?? null,
     internalFate: now?.fate.internal ?? null,
-    uncertaintyPm: sized ? Math.round(2 * pair.standardPm) : null,
+    uncertaintyPm: sized ? Math.round(pair.expandedPm) : null,
   };
 }

@@ -22,7 +22,7 @@ export function pairNow(fit: Fit, cells: Cells, gauges: readonly Gauge[]) {
     figure:
       clearance === null
         ? null
-        : { clearancePm: clearance.clearancePm, expandedPm: Math.round(2 * clearance.standardPm) },
+        : { clearancePm: clearance.clearancePm, expandedPm: Math.round(clearance.expandedPm) },
     internal: sideOf(internal, fit.internalFeatureId),
     external: sideOf(external, fit.externalFeatureId),
     fate: { internal: pieceFate(internal.piece), external: pieceFate(external.piece) },

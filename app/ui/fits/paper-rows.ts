@@ -51,7 +51,7 @@ export function paperRows(
     const { verdict, chance } = pair;
     const size = {
       valuePm: Math.abs(pair.clearancePm),
-      expandedPm: Math.max(1, 2 * pair.standardPm),
+      expandedPm: Math.max(1, pair.expandedPm),
     };
     const clear = shownSize(size, stepPm, shown);
     return {
