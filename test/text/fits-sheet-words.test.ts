@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { listWords } from '@/lib/text/list-words';
+import { drawnOutWords, fitOutWords, strikeFitWords } from '@/lib/text/struck-words';
 import { nothingToMakeWords } from '@/lib/text/nothing-to-make-words';
 
 describe('listWords', () => {
@@ -11,6 +12,20 @@ describe('listWords', () => {
     [['1', '2', '3', '4', '5', '6', '7', '8'], '1, 2, 3, 4, 5, 6 and 2 more'],
   ])('puts %j in a row', (names, words) => {
     expect(listWords(names)).toBe(words);
+  });
+});
+
+describe('what is struck out', () => {
+  it('is named with what brings it back', () => {
+    expect(fitOutWords('Piston in liner', null)).toBe('Piston in liner is struck out.');
+    expect(fitOutWords('Piston in liner', 'Bore')).toBe(
+      'Piston in liner is not shown: bore is struck out. Put that back on the job as drawn.',
+    );
+    expect(strikeFitWords).toBe(
+      'It leaves this sheet with its pairs and targets. Nothing is erased; it can be put back here.',
+    );
+    expect(drawnOutWords('part')).toBe('struck out, with its pieces and features');
+    expect(drawnOutWords('feature')).toBe('struck out; its readings stay');
   });
 });
 

@@ -237,6 +237,13 @@ describe('faults in words', () => {
     expect(problemWords(refused)).toBe(
       'Two pieces have that mark: P1 is taken. Nothing was changed.',
     );
+    // The store's own reason is title and fault in one: it is said once.
+    const title = 'Another piece of this part has this mark';
+    const taken = { status: 422, code: 'mark-taken', title, errors: [{ at: 'mark', says: title }] };
+    expect(problemWords(taken)).toBe(`${title}. Nothing was changed.`);
+    expect(problemWords({ ...taken, code: 'final-pairs' })).toBe(
+      'Final pairs stand on this. Undo them on the Fits sheet first, each with its reason. Nothing was changed.',
+    );
   });
 });
 

@@ -15,6 +15,7 @@ import { SelectField } from '../primitives/field';
 import { ClearanceMatrix } from './clearance-matrix';
 import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
 import { FitDetails } from './fit-details';
+import { FitsOut } from './fits-out';
 import { FitsPaper } from './fits-paper';
 import { NothingToMake } from './nothing-to-make';
 import { PairList } from './pair-list';
@@ -45,6 +46,7 @@ export function FitsSheet() {
         <EmptyState sentence="No fits yet. Say which bore runs on which shaft, and how freely.">
           <WantedForm fit={null} />
         </EmptyState>
+        <FitsOut />
       </SheetFrame>
     );
   }
@@ -108,6 +110,7 @@ export function FitsSheet() {
         </div>
       </div>
       <FitDetails key={fit.fit.id} fit={fit} onMade={setFitId} />
+      <FitsOut />
       <GovernsPanel key={`governs ${fit.fit.id}`} fit={fit} />
       <HotColdPanel key={`hot ${fit.fit.id}`} fit={fit} />
     </SheetFrame>

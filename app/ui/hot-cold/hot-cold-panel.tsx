@@ -38,7 +38,7 @@ export function HotColdPanel({ fit }: { fit: FitView }) {
   });
   const [asked, setAsked] = useState<string | null>(null);
   const pair = asked === 'aim' ? undefined : (pairs.find(({ key }) => key === asked) ?? pairs[0]);
-  const partOf = (partId: string) => view.parts.find(({ part }) => part.id === partId)!.part;
+  const partOf = (partId: string) => view.sheet.parts.find(({ id }) => id === partId)!;
   const [outer, inner] = [partOf(fit.internalFeature.partId), partOf(fit.externalFeature.partId)];
   const own = view.sheet.materials;
   const [boreOf, shaftOf] = [materialOf(outer.material, own), materialOf(inner.material, own)];

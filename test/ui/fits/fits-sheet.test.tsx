@@ -40,6 +40,20 @@ function withFinalPair(over: Partial<Piece>): JobSheet {
 }
 
 describe('the Fits sheet', () => {
+  it('can strike its fit out, and names one that is out with what brings it back', async () => {
+    const { sheet } = smallJob({ bores: [six(10)] });
+    expect((await fitsPage(sheet)).text).toContain('Strike this fit out');
+    const [fit] = sheet.fits;
+    const struck = await fitsPage({ ...sheet, fits: [{ ...fit!, struckAt: at }] });
+    expect(struck.text).toContain('Power piston in liner is struck out. Put back');
+    expect(struck.text).toContain('No fits yet');
+    const features = sheet.features.map((feature) =>
+      feature.id === fit!.internalFeatureId ? { ...feature, struckAt: at } : feature,
+    );
+    const without = await fitsPage({ ...sheet, features, runs: [] });
+    expect(without.text).toContain('Power piston in liner is not shown: bore is struck out.');
+  });
+
   it('has a bore to make to a shaft in the table of clearances', async () => {
     const { text } = await fitsPage(
       smallJob({ bores: [six(10)], shafts: [six(0), six(-5)] }).sheet,
