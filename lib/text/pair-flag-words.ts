@@ -1,5 +1,6 @@
 import { formatLength } from '@/lib/units/format-length';
 import { clearWords } from './clear-words';
+import { clearanceStep } from './fit-words';
 import { asMadeWords } from './pair-record-words';
 import { shownLength, type Shown } from './shown-size';
 
@@ -133,7 +134,7 @@ function stated(pm: number, { unit, decimal }: Shown): string {
 }
 
 function range({ minPm, maxPm }: Limits, shown: Shown): string {
-  const stepPm = shown.unit === 'mm' ? 1_000_000 : 2_540_000;
+  const stepPm = clearanceStep({ minPm, maxPm }, shown.unit);
   return minPm < 0
     ? `${clearWords(minPm, stepPm, shown)} to ${clearWords(maxPm, stepPm, shown)}`
     : `${shownLength(minPm, stepPm, shown)} to ${clearWords(maxPm, stepPm, shown)}`;

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { driftWords, type DriftFacts } from '@/lib/text/drift-words';
 import { drawnEchoWords, drawnFaultWords } from '@/lib/text/draft-words';
-import { clearanceSteps, fitLimitsWords, wantedWords } from '@/lib/text/fit-words';
+import {
+  clearanceStep,
+  clearanceSteps,
+  fitLimitsWords,
+  stepWords,
+  wantedWords,
+} from '@/lib/text/fit-words';
 import { gaugeFaultWords } from '@/lib/text/gauge-fault-words';
 import { gaugeWords } from '@/lib/text/gauge-words';
 import { lengthWords } from '@/lib/text/length-words';
@@ -130,6 +136,20 @@ describe('fit words', () => {
 
   it('count steps of a thousandth or a ten-thousandth of an inch', () => {
     expect(clearanceSteps(-1 * um, mm)).toBe('\u22121');
+    // 0.0079 and 0.0081 mm are both 0.0003 in: counted in 0.00001 in they are told apart.
+    const tenth = clearanceStep(fit, 'in', um);
+    expect([7.9, 8.1].map((microns) => clearanceSteps(microns * um, inch, tenth))).toEqual([
+      '31',
+      '32',
+    ]);
+    expect(stepWords(inch, tenth)).toBe('in 0.00001 inch');
+    expect(wantedWords(fit, inch)).toBe('Wanted 0.00031 to 0.00047 clear, aim 0.00039.');
+    expect(fitLimitsWords('Liner', fit, inch)).toBe('its liner \u22120.00031 / \u22120.00047');
+    expect(clearanceStep(fit, 'mm', um)).toBe(um);
+    // No finer than the gauges show, and only where the band asks for it.
+    expect(clearanceStep(fit, 'in', 2_540_000)).toBe(2_540_000);
+    expect(clearanceStep({ minPm: 0, maxPm: 2 * um }, 'mm', 100_000)).toBe(100_000);
+    expect(clearanceStep({ minPm: 0, maxPm: 40 * um }, 'in', um)).toBe(2_540_000);
     expect(clearanceSteps(25_400_000, inch)).toBe('10');
   });
 });

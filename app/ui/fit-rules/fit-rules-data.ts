@@ -9,6 +9,8 @@ export type FitRulesData = {
   resolutionPm: number | null;
   /** Clearance aimed at; the external rule is slid over by it. */
   aimPm: number;
+  /** What the clearances are counted in, pm; the usual step of the unit where it is left out. */
+  stepPm?: number;
   internal: FitRulesSide;
   external: FitRulesSide;
   ties: readonly FitTie[];

@@ -38,7 +38,7 @@ export function fitTableRows(data: FitRulesData): FitTableRow[] {
   return [
     ...ties.map((tie) => ({
       ...row(tie.internal, tie.external),
-      clear: clearanceFigure(tie.clearancePm, data),
+      clear: clearanceFigure(tie.clearancePm, data, data.stepPm),
       verdict: tie.state,
     })),
     ...toMake.map((piece) => ({

@@ -5,6 +5,7 @@ import { targetPair } from '@/lib/rules/target-pair';
 import type { Shown } from '@/lib/text/shown-size';
 import type { Feature } from '@/lib/schema/feature';
 import { resolutionOf } from '../job/cell-shown';
+import { clearanceStepOf } from './step-of';
 import { fitRulesLayout } from '../fit-rules/fit-rules-layout';
 import type { FitRulesData } from '../fit-rules/fit-rules-data';
 
@@ -31,6 +32,7 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
     decimal: shown.decimal,
     resolutionPm: cell === undefined ? 1_000_000 : resolutionOf(view, cell, internalFeature),
     aimPm: wanted.aimPm,
+    stepPm: clearanceStepOf(view, fit, shown.unit),
     internal: side(internalFeature, internals),
     external: { ...side(externalFeature, externals), ...externalZone() },
     ties: fit.pairs.map((pair) => ({

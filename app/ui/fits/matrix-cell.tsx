@@ -27,12 +27,14 @@ export type CellProps = {
   /** The one cell of the table that Tab comes to. */
   isStop: boolean;
   stepPm: number;
+  /** What the figures count in, pm. */
+  countPm: number;
   shown: Shown;
 };
 
 /** One pair of the table: its clearance with its mark, the aim of a piece to make, or nothing. */
 export const MatrixCell = memo(function MatrixCell(props: CellProps) {
-  const { fit, internal, external, pair, toMake, apart, shown, stepPm } = props;
+  const { fit, internal, external, pair, toMake, apart, shown, stepPm, countPm } = props;
   const marks = { internal: internal.piece.mark, external: external.piece.mark };
   const place = {
     role: 'gridcell',
@@ -46,7 +48,7 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
     const facts = { ...marks, make, targetPm, aimPm: fit.aimPm };
     return (
       <div {...place} className={`${styles.cell} ${styles.toMake}`}>
-        <span aria-hidden>aim {clearanceSteps(fit.aimPm, shown)}</span>
+        <span aria-hidden>aim {clearanceSteps(fit.aimPm, shown, countPm)}</span>
         <span className="unseen">{toMakeWords(facts, stepPm, shown)}</span>
       </div>
     );
@@ -70,7 +72,7 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
       data-flag={(pair?.flag ?? null) === null ? undefined : ''}
     >
       <span className={apart ? 'struck' : undefined} aria-hidden>
-        {clearanceSteps(clearancePm, shown)}
+        {clearanceSteps(clearancePm, shown, countPm)}
       </span>
       <span className="unseen">
         {pairWords(
