@@ -1,3 +1,4 @@
+import { markTakenWords, pairsFinalWords } from '@/lib/text/pair-record-words';
 import { describe, expect, it } from 'vitest';
 import { chanceWords } from '@/lib/text/chance-words';
 import { clearWords } from '@/lib/text/clear-words';
@@ -175,6 +176,16 @@ describe('the table of clearances in words', () => {
     const head = { mark: 'L7', size: null, leftOut: true, what: 'not measured' } as const;
     expect(pieceWords(head)).toBe('L7, not measured, left out');
     expect(pieceWords({ ...head, size: '18.010', leftOut: false })).toBe('L7, 18.010');
+  });
+});
+
+describe('the record of pairs in words', () => {
+  it('counts final pairs alone, and tells of a mark that is taken', () => {
+    expect(pairsFinalWords(0, 8)).toBe('0 of 8 final');
+    expect(pairsFinalWords(3, 2)).toBe('3 of 3 final');
+    expect(markTakenWords('2', 'P3', 'L6')).toBe(
+      'P3 in L6 carries the mark 2 already. Two sets must not look alike.',
+    );
   });
 });
 

@@ -3,6 +3,7 @@
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { wantedWords } from '@/lib/text/fit-words';
+import { pairsFinalWords } from '@/lib/text/pair-record-words';
 import { scaleWords } from '@/lib/text/scale';
 import { saidWords } from '@/lib/text/ways-words';
 import { FittedFitRules } from '../fit-rules/fit-rules';
@@ -53,7 +54,8 @@ export function FitsSheet() {
   const toMake = [...fit.toMake, ...fit.toBore];
   const started = toMake.find((target) => target.nowPm !== null);
   const target = toMake.find((one) => one.pieceId === asked) ?? started ?? toMake[0];
-  const made = fit.pairs.filter((pair) => pair.state !== 'locked').length;
+  const final = fit.pairs.filter((pair) => pair.state === 'final').length;
+  const most = Math.min(fit.internals.length, fit.externals.length);
   const rules = fitRulesOf(view, fit, chosen);
   const sheet = (
     <SheetFrame
@@ -63,7 +65,7 @@ export function FitsSheet() {
         { label: 'Sizes at', value: 'as read' },
         { label: 'Rules drawn', value: scaleWords(timesFullSizeOf(rules)) },
       ]}
-      right={[{ label: 'Pairs', value: `${made} of ${fit.internals.length} made` }]}
+      right={[{ label: 'Pairs', value: pairsFinalWords(final, most) }]}
     >
       <div className={styles.head}>
         <h1>{fit.fit.name}</h1>

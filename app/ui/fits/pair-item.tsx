@@ -64,7 +64,7 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
         )}
       </span>
       {pair.flag !== null && <PairFlagNote fit={fit} pair={pair} acts={acts} stepPm={stepPm} />}
-      {isFinal && <PairRecord pair={pair} acts={acts} stepPm={stepPm} />}
+      {isFinal && <PairRecord fit={fit} pair={pair} acts={acts} stepPm={stepPm} />}
     </li>
   );
 }

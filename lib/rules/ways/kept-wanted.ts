@@ -40,7 +40,8 @@ export function keptWanted(
     const slopes = { ruleMinNmPerMm, ruleAimNmPerMm, ruleMaxNmPerMm };
     return { ...read, minPm, maxPm, aimPm, atPm, ruleFixedPm, ...slopes };
   }
-  if (!isSame('fixed') || read.atPm === null) return read;
+  const { atPm } = read;
+  if (!isSame('fixed') || atPm === null || atPm === undefined) return read;
   // A slope is filled in whole; the constant may have no end in the unit.
   const fixedPm = fit.ruleFixedPm ?? 0;
   const { ruleMinNmPerMm, ruleAimNmPerMm, ruleMaxNmPerMm } = read;
@@ -50,7 +51,7 @@ export function keptWanted(
     aimNmPerMm: ruleAimNmPerMm!,
     maxNmPerMm: ruleMaxNmPerMm!,
   };
-  return { ...read, ...ruleClearances(rule, read.atPm), ruleFixedPm: fixedPm };
+  return { ...read, ...ruleClearances(rule, atPm), ruleFixedPm: fixedPm };
 }
 
 /** Two figures of which one was rounded when it was shown may lie a hair the wrong way round. */

@@ -87,5 +87,7 @@ describe('the Fits sheet', () => {
     expect(text).toContain('Undo the pair P1 in L1');
     expect(text).toContain('P1 in L1, as measured');
     expect(text).toContain('Hot and cold');
+    // P2 in L2 is only chosen.
+    expect(text).toMatch(/Pairs 1 of \d final/);
   });
 });
