@@ -5,10 +5,10 @@ import type { Standing } from './standing';
 export type PairChange =
   | { kind: 'piece struck' | 'piece scrapped' | 'to be sleeved' | 'piece back'; side: Side }
   | { kind: 'no size' | 'sized again'; side: Side }
-  | { kind: 'taken back' | 'counts too' | 'cut since'; side: Side; valuesPm: number[] }
-  | { kind: 'mistyped'; side: Side; fromPm: number; toPm: number }
-  | { kind: 'moved'; side: Side; valuePm: number; toPieceId: string; toFeatureId: string }
-  | { kind: 'moved place'; side: Side; valuePm: number; from: string; to: string }
+  | ({ kind: 'taken back' | 'counts too' | 'cut since'; valuesPm: number[] } & Read)
+  | ({ kind: 'mistyped'; fromPm: number; toPm: number } & Read)
+  | ({ kind: 'moved'; valuePm: number; toPieceId: string; toFeatureId: string } & Read)
+  | ({ kind: 'moved place'; valuePm: number; from: string; to: string } & Read)
   | { kind: 'other gauge'; side: Side; fromGaugeId: string; toGaugeId: string }
   | { kind: 'gauge known to'; gaugeId: string; fromPm: number | null; toPm: number | null }
   | { kind: 'gauge reads to'; gaugeId: string; fromPm: number; toPm: number }
@@ -18,6 +18,8 @@ export type PairChange =
   | { kind: 'not known' };
 
 type Side = 'internal' | 'external';
+/** Readings of one side, in the step of the gauge they were taken with. */
+type Read = { side: Side; stepPm: number };
 type Limits = { minPm: number; maxPm: number };
 
 /** The clearance of a pair, pm, and its expanded uncertainty. */
@@ -118,15 +120,16 @@ function sideChanges(
 ): PairChange[] {
   if (kept === null) return is === null ? [] : [{ kind: 'sized again', side: home.side }];
   const { side } = home;
+  const stepPm = kept.resolutionPm;
   const here = new Map(is?.readings.map((one) => [one.id, one]));
   const changes = kept.readings.flatMap((old): PairChange[] => {
     const same = here.get(old.id);
-    if (same === undefined) return lost(home, old, reading(old.id));
+    if (same === undefined) return lost({ ...home, stepPm }, old, reading(old.id));
     if (same.valuePm !== old.valuePm) {
-      return [{ kind: 'mistyped', side, fromPm: old.valuePm, toPm: same.valuePm }];
+      return [{ kind: 'mistyped', side, stepPm, fromPm: old.valuePm, toPm: same.valuePm }];
     }
     if (same.at === old.at) return [];
-    return [{ kind: 'moved place', side, valuePm: old.valuePm, from: old.at, to: same.at }];
+    return [{ kind: 'moved place', side, stepPm, valuePm: old.valuePm, from: old.at, to: same.at }];
   });
   if (is === null) return changes.length > 0 ? changes : [{ kind: 'no size', side }];
   if (is.gaugeId !== kept.gaugeId) {
@@ -139,22 +142,23 @@ function sideChanges(
   const further = is.readings.filter(({ id }) => !before.has(id));
   if (further.length === 0) return changes;
   const valuesPm = further.map(({ valuePm }) => valuePm);
-  return [...changes, { kind: 'counts too', side, valuesPm }];
+  return [...changes, { kind: 'counts too', side, stepPm: is.resolutionPm, valuesPm }];
 }
 
 /** What became of a reading that told the size and does no longer; nothing where only another gauge does. */
 function lost(
-  { side, pieceId, featureId }: Home,
+  { side, pieceId, featureId, stepPm }: Home & { stepPm: number },
   old: PairSide['readings'][number],
   is: ReturnType<PairNow['reading']>,
 ): PairChange[] {
   const valuesPm = [old.valuePm];
-  if (is === undefined || is.state !== 'counted') return [{ kind: 'taken back', side, valuesPm }];
+  if (is === undefined || is.state !== 'counted')
+    return [{ kind: 'taken back', side, stepPm, valuesPm }];
   if (is.pieceId !== pieceId || is.featureId !== featureId) {
     const { pieceId: toPieceId, featureId: toFeatureId } = is;
-    return [{ kind: 'moved', side, valuePm: old.valuePm, toPieceId, toFeatureId }];
+    return [{ kind: 'moved', side, stepPm, valuePm: old.valuePm, toPieceId, toFeatureId }];
   }
-  if (is.isBeforeCut) return [{ kind: 'cut since', side, valuesPm }];
+  if (is.isBeforeCut) return [{ kind: 'cut since', side, stepPm, valuesPm }];
   return [];
 }
 

@@ -90,7 +90,7 @@ describe('a final pair', () => {
     [
       'a reading taken back',
       corrected(13, { kind: 'void' }),
-      [{ kind: 'taken back', side: 'external', valuesPm: [18 * mm] }],
+      [{ kind: 'taken back', stepPm: um, side: 'external', valuesPm: [18 * mm] }],
       10,
     ],
     [
@@ -99,13 +99,13 @@ describe('a final pair', () => {
         ...made,
         corrections: [correctionOf(1, { kind: 'void' }), correctionOf(2, { kind: 'void' })],
       },
-      [{ kind: 'taken back', side: 'internal', valuesPm: [18_010 * um, 18_010 * um] }],
+      [{ kind: 'taken back', stepPm: um, side: 'internal', valuesPm: [18_010 * um, 18_010 * um] }],
       10,
     ],
     [
       'a reading corrected',
       corrected(13, { kind: 'mistyped', text: '18.002', unit: 'mm', valuePm: 18_002 * um, resolutionPm: um }), // prettier-ignore
-      [{ kind: 'mistyped', side: 'external', fromPm: 18 * mm, toPm: 18_002 * um }],
+      [{ kind: 'mistyped', stepPm: um, side: 'external', fromPm: 18 * mm, toPm: 18_002 * um }],
       10 - 2 / 6,
     ],
     [
@@ -113,7 +113,7 @@ describe('a final pair', () => {
       corrected(13, { kind: 'move', toPieceId: idOf('P2'), toFeatureId: made.fits[0]!.externalFeatureId }), // prettier-ignore
       [
         {
-          kind: 'moved', side: 'external', valuePm: 18 * mm, toPieceId: idOf('P2'),
+          kind: 'moved', stepPm: um, side: 'external', valuePm: 18 * mm, toPieceId: idOf('P2'),
           toFeatureId: made.fits[0]!.externalFeatureId,
         }, // prettier-ignore
       ],
@@ -125,19 +125,35 @@ describe('a final pair', () => {
         kind: 'move', toPieceId: idOf('P1'), toFeatureId: made.fits[0]!.externalFeatureId,
         toStation: 'crown', toDirection: 'B',
       }), // prettier-ignore
-      [{ kind: 'moved place', side: 'external', valuePm: 18 * mm, from: 'crown A', to: 'crown B' }],
+      [
+        {
+          kind: 'moved place',
+          stepPm: um,
+          side: 'external',
+          valuePm: 18 * mm,
+          from: 'crown A',
+          to: 'crown B',
+        },
+      ],
       10,
     ],
     [
       'another reading that counts',
       { ...made, readings: [...made.readings, more(1)] },
-      [{ kind: 'counts too', side: 'external', valuesPm: [18_001 * um] }],
+      [{ kind: 'counts too', stepPm: um, side: 'external', valuesPm: [18_001 * um] }],
       10 - 1 / 7,
     ],
     [
       'a cut',
       { ...made, cuts: [cutAfter('reading 18')] },
-      [{ kind: 'cut since', side: 'external', valuesPm: Array(6).fill(18 * mm) as number[] }],
+      [
+        {
+          kind: 'cut since',
+          stepPm: um,
+          side: 'external',
+          valuesPm: Array(6).fill(18 * mm) as number[],
+        },
+      ],
       null,
     ],
     [
@@ -207,7 +223,7 @@ describe('a final pair', () => {
     [
       'readings that are not there any more',
       { ...made, readings: made.readings.filter(({ seq }) => seq === 1 || seq > 6) },
-      [{ kind: 'taken back', side: 'internal', valuesPm: Array(5).fill(18_010 * um) as number[] }],
+      [{ kind: 'taken back', stepPm: um, side: 'internal', valuesPm: Array(5).fill(18_010 * um) as number[] }],
       10,
     ], // prettier-ignore
   ])('is flagged by %s, which is named', (_, sheet, changes, clearanceUm) => {

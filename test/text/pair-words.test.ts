@@ -215,36 +215,52 @@ describe('a flag on a pair in words', () => {
   const limits = { from: { minPm: 8 * um, maxPm: 12 * um }, to: { minPm: -2 * um, maxPm: 9 * um } };
   it.each<[ChangeFacts, string]>([
     [
-      { kind: 'taken back', side: 'external', valuesPm: [size(-2)] },
+      { kind: 'taken back', stepPm: um, side: 'external', valuesPm: [size(-2)] },
       'A reading of P3 was taken back: 17.998.',
     ],
     [
-      { kind: 'taken back', side: 'external', valuesPm: [1, 2, 3, 4, 5, 6, 7, 8].map(size) },
+      {
+        kind: 'taken back',
+        stepPm: um,
+        side: 'external',
+        valuesPm: [1, 2, 3, 4, 5, 6, 7, 8].map(size),
+      },
       '8 readings of P3 were taken back: 18.001, 18.002, 18.003, 18.004, 18.005, 18.006, and 2 more.',
     ],
     [
-      { kind: 'counts too', side: 'internal', valuesPm: [size(8)] },
+      { kind: 'counts too', stepPm: um, side: 'internal', valuesPm: [size(8)] },
       'A reading of L6 was added: 18.008.',
     ],
     [
-      { kind: 'cut since', side: 'external', valuesPm: [size(0)] },
+      { kind: 'cut since', stepPm: um, side: 'external', valuesPm: [size(0)] },
       'P3 was cut since; it was 18.000.',
     ],
     [
-      { kind: 'mistyped', side: 'external', fromPm: size(-6), toPm: size(-4) },
+      { kind: 'mistyped', stepPm: um, side: 'external', fromPm: size(-6), toPm: size(-4) },
       'A reading of P3 was corrected from 17.994 to 17.996.',
     ],
     [
-      { kind: 'moved', side: 'external', valuePm: size(0), toPieceId: 'p4' },
+      { kind: 'moved', stepPm: um, side: 'external', valuePm: size(0), toPieceId: 'p4' },
       'A reading of P3 was moved to P4: 18.000.',
     ],
     [
-      { kind: 'moved', side: 'external', valuePm: size(0), toPieceId: 'p3' },
+      { kind: 'moved', stepPm: um, side: 'external', valuePm: size(0), toPieceId: 'p3' },
       'A reading of P3 was moved to another feature of it: 18.000.',
     ],
     [
-      { kind: 'moved place', side: 'external', valuePm: size(0), from: 'top A', to: 'top B' },
+      {
+        kind: 'moved place',
+        stepPm: um,
+        side: 'external',
+        valuePm: size(0),
+        from: 'top A',
+        to: 'top B',
+      },
       'A reading of P3, 18.000, was moved from top A to top B.',
+    ],
+    [
+      { kind: 'counts too', stepPm: 10 * um, side: 'external', valuesPm: [size(10)] },
+      'A reading of P3 was added: 18.01.',
     ],
     [{ kind: 'piece struck', side: 'internal' }, 'L6 was struck out.'],
     [{ kind: 'piece scrapped', side: 'external' }, 'P3 was scrapped.'],
@@ -288,7 +304,7 @@ describe('a flag on a pair in words', () => {
     ],
     [{ kind: 'not known' }, 'The sizes are worked out otherwise than when it was recorded.'],
   ])('says what changed, from what to what (%#)', (change, words) => {
-    expect(changeWords(change, names, um, mm)).toBe(words);
+    expect(changeWords(change, names, mm)).toBe(words);
   });
 
   it('says on the board that what a pair stood on has changed, though its clearance has not', () => {
