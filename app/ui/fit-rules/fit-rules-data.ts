@@ -18,7 +18,7 @@ export type FitRulesData = {
 };
 
 export type FitRulesSide = {
-  /** The part, as a heading: "Liners". */
+  /** The part, as a heading: "Liner". */
   title: string;
   /** What is measured of it: "bore". */
   feature: string;

@@ -114,7 +114,7 @@ export function fitRulesLayout(
         leaderPx: leaderBelowPx,
         towards: 1,
       }),
-      ...titleShapes(titles, { isNarrow, upperY, lowerY, heightPx }),
+      ...titleShapes(titles, { isNarrow, upperY, lowerY, heightPx, widthPx }),
     ],
   };
 }

@@ -16,7 +16,7 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
   const nameOf = (feature: Feature) =>
     view.parts.find(({ part }) => part.id === feature.partId)?.part.name ?? '';
   const side = (feature: Feature, pieces: readonly FitPiece[]) => ({
-    title: `${nameOf(feature)}s`,
+    title: nameOf(feature),
     feature: feature.name.toLowerCase(),
     ...drawnLimits(feature),
     pieces: pieces.flatMap(({ piece, size, stillToCut }) =>
