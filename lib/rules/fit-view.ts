@@ -6,9 +6,11 @@ import type { Piece } from '@/lib/schema/part';
 import { boreTargets } from './bore-targets';
 import { cellKey, type Cells } from './cells';
 import { choosePairs } from './choose-pairs';
+import { clearanceDoubt } from './clearance-doubt';
 import { governingSize, type GoverningSize } from './governing-size';
 import { pairFlag, type PairFlag } from './pair-flag';
 import { pairNow } from './pair-now';
+import { pieceFate } from './piece-fate';
 import { targetFor, type Target } from './target';
 import { guardFactor, verdictOf, type Verdict } from './verdict';
 
@@ -31,6 +33,8 @@ export type Clearance = {
   externalPieceId: string;
   clearancePm: number;
   standardPm: number;
+  /** Expanded uncertainty at 95.45 %, pm: the plus-and-minus that is shown. */
+  expandedPm: number;
   verdict: Verdict;
   /** Probability that the true clearance is inside the fit; null where there is no size to say it by. */
   chance: number | null;
@@ -52,6 +56,8 @@ export type FitView = {
   externalFeature: Feature;
   internals: FitPiece[];
   externals: FitPiece[];
+  /** Every piece of both features by its id, also one that takes no part any more but stands in a pair. */
+  every: ReadonlyMap<string, FitPiece>;
   /** Decided and chosen pairs, in the order of the internal pieces. */
   pairs: ChosenPair[];
   /** External pieces still to make, each to its partner's measured size. */
@@ -110,7 +116,10 @@ export function fitView(
 
   const ours = pairs.filter((pair) => pair.fitId === fit.id && pair.struckAt === null);
   const open = openPairs(ours, internals, externals, fit);
-  const decided = decidedPairs(ours, everyInternal, everyExternal, fit, cells, gauges).filter(
+  const every = new Map(
+    [...everyInternal, ...everyExternal].map((entry) => [entry.piece.id, entry]),
+  );
+  const decided = decidedPairs(ours, every, fit, cells, gauges).filter(
     ({ pair }) => !open.toMake.includes(pair!) && !open.toBore.includes(pair!),
   );
   const taken = new Set(
@@ -119,18 +128,18 @@ export function fitView(
       p.externalPieceId,
     ]),
   );
-  markStillToCut(internals, externals, taken, fit);
+  const apart = new Set(
+    ours
+      .filter((pair) => pair.state === 'left out')
+      .map((pair) => cellKey(pair.internalPieceId, pair.externalPieceId)),
+  );
+  markStillToCut(internals, externals, { taken, apart }, fit);
   const free = (list: FitPiece[]) =>
     list.filter(
       ({ piece, size, stillToCut, leftOut }) =>
         size !== null && !stillToCut && !leftOut && !taken.has(piece.id),
     );
 
-  const apart = new Set(
-    ours
-      .filter((pair) => pair.state === 'left out')
-      .map((pair) => cellKey(pair.internalPieceId, pair.externalPieceId)),
-  );
   const chosen = choosePairs(free(internals), free(externals), fit, apart);
   for (const pair of chosen) taken.add(pair.internalPieceId).add(pair.externalPieceId);
 
@@ -138,7 +147,7 @@ export function fitView(
   const all = [...decided, ...chosen].sort(
     (a, b) => order.get(a.internalPieceId)! - order.get(b.internalPieceId)!,
   );
-  const toMake = targets(internals, externals, taken, fit, open.toMake);
+  const toMake = targets(internals, externals, { taken, apart }, fit, open.toMake);
   const promised = new Set(toMake.flatMap((t) => [t.pieceId, t.partnerId]));
   const toBore = boreTargets(
     { internals, externals, taken: new Set([...taken, ...promised]), leftOut: apart },
@@ -159,6 +168,7 @@ export function fitView(
     externalFeature,
     internals,
     externals,
+    every,
     pairs: all,
     toMake,
     toBore,
@@ -184,15 +194,16 @@ export function clearanceOf(internal: FitPiece, external: FitPiece, fit: Fit): C
     externalPieceId: external.piece.id,
     clearancePm,
     standardPm: uPm,
+    expandedPm: clearanceDoubt(internal.size, external.size),
     // A clearance is nobody's metal: too wide and too tight are both out.
     verdict: verdictOf(size, { lowerPm: fit.minPm, upperPm: fit.maxPm }, 'position')!,
     chance: probabilityInside,
   };
 }
 
-/** A piece that is scrapped, or waits for its sleeve, is nobody's partner. */
-function takesPart({ struckAt, fate }: Piece): boolean {
-  return struckAt === null && (fate ?? null) === null;
+/** A piece that is struck out, scrapped, or waits for its sleeve, is nobody's partner. */
+function takesPart(piece: Piece): boolean {
+  return pieceFate(piece) === null;
 }
 
 /** A bore that is measured and, by its own drawing, has no metal left in it: shafts can be made to it. */
@@ -231,18 +242,16 @@ function openPairs(
 
 function decidedPairs(
   ours: readonly Pair[],
-  internals: readonly FitPiece[],
-  externals: readonly FitPiece[],
+  every: ReadonlyMap<string, FitPiece>,
   fit: Fit,
   cells: Cells,
   gauges: readonly Gauge[],
 ): ChosenPair[] {
   const nowOf = pairNow(fit, cells, gauges);
-  const byId = new Map([...internals, ...externals].map((entry) => [entry.piece.id, entry]));
   return ours.flatMap((pair): ChosenPair[] => {
     if (pair.state !== 'final' && pair.state !== 'locked') return [];
-    const internal = byId.get(pair.internalPieceId);
-    const external = byId.get(pair.externalPieceId);
+    const internal = every.get(pair.internalPieceId);
+    const external = every.get(pair.externalPieceId);
     if (internal === undefined || external === undefined) return [];
     const now = clearanceOf(internal, external, fit);
     const struck = !takesPart(internal.piece) || !takesPart(external.piece);
@@ -253,6 +262,7 @@ function decidedPairs(
       externalPieceId: external.piece.id,
       clearancePm: recordedPm,
       standardPm: (pair.uncertaintyPm ?? 0) / 2,
+      expandedPm: pair.uncertaintyPm ?? 0,
       verdict: { state: 'unsure', side: null, beyondPm: 0, limitPm: null },
       chance: null,
     };
@@ -262,18 +272,28 @@ function decidedPairs(
   });
 }
 
+/** What a person has decided of the pieces of a fit already. */
+type Settled = {
+  /** Pieces that have a partner. */
+  taken: ReadonlySet<string>;
+  /** Pairs kept apart, by `cellKey`. */
+  apart: ReadonlySet<string>;
+};
+
 function markStillToCut(
   internals: FitPiece[],
   externals: FitPiece[],
-  taken: ReadonlySet<string>,
+  { taken, apart }: Settled,
   fit: Fit,
 ): void {
-  const bores = internals.filter((bore) => isPartner(bore) && !taken.has(bore.piece.id));
-  if (bores.length === 0) return;
-  const largestBore = Math.max(...bores.map((bore) => bore.size!.valuePm));
+  const bores = internals
+    .filter((bore) => isPartner(bore) && !taken.has(bore.piece.id))
+    .sort((a, b) => b.size!.valuePm - a.size!.valuePm);
   for (const external of externals) {
     if (external.size === null || external.leftOut || taken.has(external.piece.id)) continue;
-    const clearancePm = largestBore - external.size.valuePm;
+    const largest = bores.find((bore) => !apart.has(cellKey(bore.piece.id, external.piece.id)));
+    if (largest === undefined) continue;
+    const clearancePm = largest.size!.valuePm - external.size.valuePm;
     external.stillToCut = clearancePm < fit.minPm - guardFactor * external.size.standardPm;
   }
 }
@@ -281,7 +301,7 @@ function markStillToCut(
 function targets(
   internals: readonly FitPiece[],
   externals: readonly FitPiece[],
-  taken: ReadonlySet<string>,
+  { taken, apart }: Settled,
   fit: Fit,
   locked: readonly Pair[],
 ): Target[] {
@@ -293,19 +313,58 @@ function targets(
   const isFree = ({ piece, leftOut }: FitPiece) => !leftOut && !taken.has(piece.id);
   const partners = internals.filter((bore) => isPartner(bore) && isFree(bore));
   const waiting = externals.filter((one) => (one.size === null || one.stillToCut) && isFree(one));
-  const free = new Map(partners.map((partner) => [partner.piece.ordinal, partner]));
-  const same = waiting.flatMap((external) => {
-    const partner = free.get(external.piece.ordinal);
-    if (partner === undefined) return [];
-    free.delete(external.piece.ordinal);
-    return [{ external, partner }];
-  });
-  const rest = waiting.filter((external) => !same.some((pair) => pair.external === external));
-  const others = [...free.values()].flatMap((partner, index) => {
-    const external = rest[index];
-    return external === undefined ? [] : [{ external, partner }];
-  });
-  return [...decided, ...same, ...others]
+  const made = [...decided, ...shareOut(waiting, partners, apart)];
+  return made
     .sort((a, b) => a.external.piece.ordinal - b.external.piece.ordinal)
     .map(({ external, partner }) => targetFor(external, partner, fit));
+}
+
+type Promised = { external: FitPiece; partner: FitPiece };
+
+/**
+ * A partner for each piece that waits, never one it is kept apart from: that of its own number, then in order. A
+ * piece left over takes the partner of another one that can have a free one instead.
+ */
+function shareOut(
+  waiting: readonly FitPiece[],
+  partners: readonly FitPiece[],
+  apart: ReadonlySet<string>,
+): Promised[] {
+  const may = (external: FitPiece, partner: FitPiece) =>
+    !apart.has(cellKey(partner.piece.id, external.piece.id));
+  const free = new Set(partners);
+  const byNumber = new Map(partners.map((partner) => [partner.piece.ordinal, partner]));
+  const made = new Map<FitPiece, FitPiece>();
+  const give = (external: FitPiece, partner: FitPiece) => {
+    free.delete(partner);
+    made.set(external, partner);
+  };
+  for (const external of waiting) {
+    const same = byNumber.get(external.piece.ordinal);
+    if (same !== undefined && may(external, same)) give(external, same);
+  }
+  for (const external of waiting) {
+    if (made.has(external)) continue;
+    const first = firstOf(free, (partner) => may(external, partner));
+    if (first !== undefined) give(external, first);
+  }
+  for (const external of waiting) {
+    if (free.size === 0) break;
+    if (!made.has(external)) swap(external);
+  }
+  return [...made].map(([external, partner]) => ({ external, partner }));
+
+  function swap(external: FitPiece): void {
+    for (const [other, partner] of made) {
+      const instead = may(external, partner) ? firstOf(free, (one) => may(other, one)) : undefined;
+      if (instead === undefined) continue;
+      give(other, instead);
+      return give(external, partner);
+    }
+  }
+}
+
+function firstOf<Thing>(things: Iterable<Thing>, is: (thing: Thing) => boolean): Thing | undefined {
+  for (const thing of things) if (is(thing)) return thing;
+  return undefined;
 }

@@ -5,7 +5,7 @@ import type { FitView } from './fit-view';
  * one that is free.
  */
 export function freePairMark(
-  { pairs, internals }: Pick<FitView, 'pairs' | 'internals'>,
+  { pairs, every }: Pick<FitView, 'pairs' | 'every'>,
   { internalPieceId }: { internalPieceId: string },
 ): string {
   const taken = new Set(
@@ -13,7 +13,7 @@ export function freePairMark(
       state === 'final' && own.internalPieceId !== internalPieceId ? [pair?.mark ?? ''] : [],
     ),
   );
-  let number = internals.find(({ piece }) => piece.id === internalPieceId)?.piece.ordinal ?? 1;
+  let number = every.get(internalPieceId)?.piece.ordinal ?? 1;
   while (taken.has(String(number))) number += 1;
   return String(number);
 }

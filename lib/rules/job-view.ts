@@ -24,8 +24,7 @@ export type JobView = {
   cells: Cells;
   fits: FitView[];
   runs: RunView[];
-  mates: Map<string, Mate>;
-  /** The same by `cellKey` of piece and feature: a part may be in several fits. */
+  /** Partners by `cellKey` of piece and feature: a part may be in several fits. */
   matesByFeature: Map<string, Mate>;
   progress: Progress;
   decisions: Decision[];
@@ -51,7 +50,7 @@ export function jobView(sheet: JobSheet, memory?: CellsMemory): JobView {
   const fits = live(sheet.fits).flatMap(
     (fit) => fitView(fit, features, sheet.pieces, sheet.pairs, cells, sheet.gauges) ?? [],
   );
-  const { mates, matesByFeature } = matesOf(fits);
+  const matesByFeature = matesOf(fits);
   for (const fit of fits) takeLimitsFromPartners(fit, matesByFeature, cells);
   const runs = live(sheet.runs).flatMap(
     (run) => runView(run, features, sheet.pieces, sheet.runEvents, cells) ?? [],
@@ -68,7 +67,7 @@ export function jobView(sheet: JobSheet, memory?: CellsMemory): JobView {
     if (feature === undefined) throw new RangeError(`jobView has no feature ${featureId}`);
     return withPartnerLimits(emptyCell(pieceId, feature), fits, matesByFeature);
   };
-  const view = { sheet, parts, cells, fits, runs, mates, matesByFeature, cell };
+  const view = { sheet, parts, cells, fits, runs, matesByFeature, cell };
   return {
     ...view,
     progress: progressOf(sheet, cells, stillToCut),
@@ -95,13 +94,11 @@ function live<Thing extends { struckAt: string | null }>(things: readonly Thing[
   return things.filter((thing) => thing.struckAt === null);
 }
 
-/** Partners by piece, the first fit's first, and by piece and feature. */
-function matesOf(fits: readonly FitView[]): Pick<JobView, 'mates' | 'matesByFeature'> {
-  const mates = new Map<string, Mate>();
+/** Partners by piece and feature; where two fits name a feature, that of the first. */
+function matesOf(fits: readonly FitView[]): Map<string, Mate> {
   const matesByFeature = new Map<string, Mate>();
   const put = (pieceId: string, featureId: string, mate: Mate) => {
     const key = cellKey(pieceId, featureId);
-    if (!mates.has(pieceId)) mates.set(pieceId, mate);
     if (!matesByFeature.has(key)) matesByFeature.set(key, mate);
   };
   for (const { fit, internalFeature, externalFeature, pairs, toMake, toBore } of fits) {
@@ -113,7 +110,7 @@ function matesOf(fits: readonly FitView[]): Pick<JobView, 'mates' | 'matesByFeat
     for (const t of toMake) tie(t.partnerId, t.pieceId, 'to make');
     for (const t of toBore) tie(t.pieceId, t.partnerId, 'to make');
   }
-  return { mates, matesByFeature };
+  return matesByFeature;
 }
 
 /** Gives each measured external cell that the drawing leaves open its limits from its partner, and a verdict. */

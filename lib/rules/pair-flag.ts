@@ -1,13 +1,14 @@
-import type { Fit, Pair, PairLook, PairSide } from '@/lib/schema/fit';
+import type { Fit, Pair, PairLook, PairSide, PieceFate } from '@/lib/schema/fit';
 import type { Standing } from './standing';
 
 /** One thing that is no longer as it was when a person last looked at a pair. Lengths in pm. */
 export type PairChange =
-  | { kind: 'piece struck' | 'no size' | 'sized again'; side: Side }
-  | { kind: 'taken back' | 'counts too' | 'cut since'; side: Side; valuesPm: number[] }
-  | { kind: 'mistyped'; side: Side; fromPm: number; toPm: number }
-  | { kind: 'moved'; side: Side; valuePm: number; toPieceId: string; toFeatureId: string }
-  | { kind: 'moved place'; side: Side; valuePm: number; from: string; to: string }
+  | { kind: 'piece struck' | 'piece scrapped' | 'to be sleeved' | 'piece back'; side: Side }
+  | { kind: 'no size' | 'sized again'; side: Side }
+  | ({ kind: 'taken back' | 'counts too' | 'cut since'; valuesPm: number[] } & Read)
+  | ({ kind: 'mistyped'; fromPm: number; toPm: number } & Read)
+  | ({ kind: 'moved'; valuePm: number; toPieceId: string; toFeatureId: string } & Read)
+  | ({ kind: 'moved place'; valuePm: number; from: string; to: string } & Read)
   | { kind: 'other gauge'; side: Side; fromGaugeId: string; toGaugeId: string }
   | { kind: 'gauge known to'; gaugeId: string; fromPm: number | null; toPm: number | null }
   | { kind: 'gauge reads to'; gaugeId: string; fromPm: number; toPm: number }
@@ -17,6 +18,8 @@ export type PairChange =
   | { kind: 'not known' };
 
 type Side = 'internal' | 'external';
+/** Readings of one side, in the step of the gauge they were taken with. */
+type Read = { side: Side; stepPm: number };
 type Limits = { minPm: number; maxPm: number };
 
 /** The clearance of a pair, pm, and its expanded uncertainty. */
@@ -37,7 +40,8 @@ export type PairNow = {
   figure: PairFigure | null;
   internal: PairSide | null;
   external: PairSide | null;
-  struck: { internal: boolean; external: boolean };
+  /** Why a piece takes no part any more; null while it does. */
+  fate: Record<Side, PieceFate | null>;
   /** What has become of a reading, by its id. */
   reading: (id: string) => (Standing & { isBeforeCut: boolean }) | undefined;
 };
@@ -45,8 +49,8 @@ export type PairNow = {
 /**
  * What has changed under a final pair since a person last looked at it, or null while nothing has.
  *
- * Compares what was kept with what is: each reading that told a size (taken back, corrected, moved, cut
- * since, another one that counts), the gauge as it was stated (its uncertainty, its resolution, struck out),
+ * Compares what was kept with what is: whether both pieces still take part (struck out, scrapped, waiting for
+ * a sleeve), each reading that told a size (taken back, corrected, moved, cut since, another one that counts), the gauge as it was stated (its uncertainty, its resolution, struck out),
  * what is wanted, what governs. The repeatability a gauge shows elsewhere on the job moves the uncertainty of
  * every pair a little with every reading and raises no flag by itself. A pair from before these were kept is
  * compared by its clearance alone. Pure: the same sheet raises the same flags on every device.
@@ -56,8 +60,10 @@ export function pairFlag(pair: Pair, fit: Fit, now: PairNow): PairFlag | null {
   const was = recorded(look ?? pair);
   const changes = look === undefined ? [] : changesOf(look, pair, fit, now);
   for (const side of sides) {
-    if (now.struck[side]) changes.push({ kind: 'piece struck', side });
-    else if (look === undefined && now[side] === null) changes.push({ kind: 'no size', side });
+    const fate = now.fate[side];
+    if (fate !== (look?.[`${side}Fate`] ?? null)) {
+      changes.push({ kind: fate === null ? 'piece back' : fateChanges[fate], side });
+    } else if (look === undefined && now[side] === null) changes.push({ kind: 'no size', side });
   }
   if (changes.length > 0) return { was, now: now.figure, changes: grouped(changes) };
   // Let stand without a size, it stands until there is one again.
@@ -68,6 +74,12 @@ export function pairFlag(pair: Pair, fit: Fit, now: PairNow): PairFlag | null {
 }
 
 const sides = ['internal', 'external'] as const;
+
+const fateChanges = {
+  struck: 'piece struck',
+  scrapped: 'piece scrapped',
+  sleeve: 'to be sleeved',
+} as const;
 
 function recorded(kept: { clearancePm: number | null; uncertaintyPm: number | null }) {
   if (kept.clearancePm === null) return null;
@@ -108,15 +120,16 @@ function sideChanges(
 ): PairChange[] {
   if (kept === null) return is === null ? [] : [{ kind: 'sized again', side: home.side }];
   const { side } = home;
+  const stepPm = kept.resolutionPm;
   const here = new Map(is?.readings.map((one) => [one.id, one]));
   const changes = kept.readings.flatMap((old): PairChange[] => {
     const same = here.get(old.id);
-    if (same === undefined) return lost(home, old, reading(old.id));
+    if (same === undefined) return lost({ ...home, stepPm }, old, reading(old.id));
     if (same.valuePm !== old.valuePm) {
-      return [{ kind: 'mistyped', side, fromPm: old.valuePm, toPm: same.valuePm }];
+      return [{ kind: 'mistyped', side, stepPm, fromPm: old.valuePm, toPm: same.valuePm }];
     }
     if (same.at === old.at) return [];
-    return [{ kind: 'moved place', side, valuePm: old.valuePm, from: old.at, to: same.at }];
+    return [{ kind: 'moved place', side, stepPm, valuePm: old.valuePm, from: old.at, to: same.at }];
   });
   if (is === null) return changes.length > 0 ? changes : [{ kind: 'no size', side }];
   if (is.gaugeId !== kept.gaugeId) {
@@ -129,22 +142,23 @@ function sideChanges(
   const further = is.readings.filter(({ id }) => !before.has(id));
   if (further.length === 0) return changes;
   const valuesPm = further.map(({ valuePm }) => valuePm);
-  return [...changes, { kind: 'counts too', side, valuesPm }];
+  return [...changes, { kind: 'counts too', side, stepPm: is.resolutionPm, valuesPm }];
 }
 
 /** What became of a reading that told the size and does no longer; nothing where only another gauge does. */
 function lost(
-  { side, pieceId, featureId }: Home,
+  { side, pieceId, featureId, stepPm }: Home & { stepPm: number },
   old: PairSide['readings'][number],
   is: ReturnType<PairNow['reading']>,
 ): PairChange[] {
   const valuesPm = [old.valuePm];
-  if (is === undefined || is.state !== 'counted') return [{ kind: 'taken back', side, valuesPm }];
+  if (is === undefined || is.state !== 'counted')
+    return [{ kind: 'taken back', side, stepPm, valuesPm }];
   if (is.pieceId !== pieceId || is.featureId !== featureId) {
     const { pieceId: toPieceId, featureId: toFeatureId } = is;
-    return [{ kind: 'moved', side, valuePm: old.valuePm, toPieceId, toFeatureId }];
+    return [{ kind: 'moved', side, stepPm, valuePm: old.valuePm, toPieceId, toFeatureId }];
   }
-  if (is.isBeforeCut) return [{ kind: 'cut since', side, valuesPm }];
+  if (is.isBeforeCut) return [{ kind: 'cut since', side, stepPm, valuesPm }];
   return [];
 }
 

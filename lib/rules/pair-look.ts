@@ -5,16 +5,16 @@ import { pairNow } from './pair-now';
 
 /**
  * What is kept when a person makes a pair final or lets it stand: the clearance and its expanded uncertainty
- * (k = 2) as they are, what was wanted, and all that both sizes stand on.
+ * (`clearanceDoubt`) as they are, what was wanted, and all that both sizes stand on.
  */
 export function pairLook(
   view: Pick<JobView, 'cells' | 'sheet'>,
-  { fit, internals, externals }: Pick<FitView, 'fit' | 'internals' | 'externals'>,
-  pair: Pick<Clearance, 'internalPieceId' | 'externalPieceId' | 'standardPm'>,
+  { fit, every }: Pick<FitView, 'fit' | 'every'>,
+  pair: Pick<Clearance, 'internalPieceId' | 'externalPieceId' | 'expandedPm'>,
   by: Pick<PairLook, 'act' | 'at' | 'personId'>,
 ): PairLook {
-  const internal = internals.find(({ piece }) => piece.id === pair.internalPieceId);
-  const external = externals.find(({ piece }) => piece.id === pair.externalPieceId);
+  const internal = every.get(pair.internalPieceId);
+  const external = every.get(pair.externalPieceId);
   const now =
     internal === undefined || external === undefined
       ? null
@@ -30,6 +30,8 @@ export function pairLook(
     internal: now?.internal ?? null,
     personId: by.personId,
     clearancePm: sized ? now.internal!.sizePm - now.external!.sizePm : null,
-    uncertaintyPm: sized ? Math.round(2 * pair.standardPm) : null,
+    externalFate: now?.fate.external ?? null,
+    internalFate: now?.fate.internal ?? null,
+    uncertaintyPm: sized ? Math.round(pair.expandedPm) : null,
   };
 }

@@ -4,6 +4,7 @@ import { cellKey, type Cells } from './cells';
 import type { Clearance, FitPiece } from './fit-view';
 import type { PairNow } from './pair-flag';
 import { pairSide } from './pair-side';
+import { pieceFate } from './piece-fate';
 import type { Standing } from './standing';
 
 /**
@@ -21,13 +22,10 @@ export function pairNow(fit: Fit, cells: Cells, gauges: readonly Gauge[]) {
     figure:
       clearance === null
         ? null
-        : { clearancePm: clearance.clearancePm, expandedPm: Math.round(2 * clearance.standardPm) },
+        : { clearancePm: clearance.clearancePm, expandedPm: Math.round(clearance.expandedPm) },
     internal: sideOf(internal, fit.internalFeatureId),
     external: sideOf(external, fit.externalFeatureId),
-    struck: {
-      internal: internal.piece.struckAt !== null,
-      external: external.piece.struckAt !== null,
-    },
+    fate: { internal: pieceFate(internal.piece), external: pieceFate(external.piece) },
     reading,
   });
 }

@@ -26,6 +26,8 @@ export type Shortage = {
 export function freePieces(fit: FitView): { internals: FitPiece[]; externals: FitPiece[] } {
   const decided = new Set([
     ...fit.lockedToMake,
+    // A bore is to be made to it: nothing else is.
+    ...fit.toBore.flatMap(({ pieceId, partnerId }) => [pieceId, partnerId]),
     ...fit.pairs
       .filter(({ state }) => state !== 'chosen')
       .flatMap((pair) => [pair.internalPieceId, pair.externalPieceId]),

@@ -22,6 +22,8 @@ export type ShapeEffect = {
   /** The reading that governs; null where the mean does. */
   governs: Place | null;
   shapes: Shape[];
+  /** False where it was read at too few places for a shape to show: nothing is then said of it. */
+  isReadEnough: boolean;
   /** What the fit is reckoned with: the pair's clearance, or the aim while there is no partner. */
   clearancePm: number;
   reckonedWith: 'partner' | 'aim';
@@ -72,6 +74,7 @@ export function shapeEffect(
     side,
     governs: size.place,
     shapes: shapesOf(cell, feature, leastToldPm),
+    isReadEnough: isReadEnough(placesOf(cell), feature),
     clearancePm,
     reckonedWith: pair === undefined ? 'aim' : 'partner',
     partnerId:
@@ -79,6 +82,17 @@ export function shapeEffect(
     widest: told(most),
     tightest: size.place === null ? told(least) : null,
   };
+}
+
+/** Two places at the least; along it where it has stations, and across it somewhere where it has directions. */
+function isReadEnough(places: readonly Place[], { stations, directions }: Feature): boolean {
+  const along = new Set(places.map(({ station }) => station)).size;
+  const across = places.some((place) =>
+    places.some((other) => other.station === place.station && other.direction !== place.direction),
+  );
+  return (
+    places.length >= 2 && (stations.length < 2 || along >= 2) && (directions.length < 2 || across)
+  );
 }
 
 /** Findings of the bench, with a bell mouth told from a taper: one end wide, the rest alike. */

@@ -33,7 +33,7 @@ export type Size = {
 };
 
 /** What 2 standard deviations of a normal distribution cover (JCGM 100, table G.2). */
-const coverage = 0.9545;
+export const coverage = 0.9545;
 
 /**
  * Size of a feature on a piece from its counted readings.

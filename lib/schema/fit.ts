@@ -59,6 +59,10 @@ export const PairSide = z.strictObject({
 });
 export type PairSide = z.infer<typeof PairSide>;
 
+/** Why a piece takes no part in its fit any more. */
+export const PieceFate = z.enum(['struck', 'scrapped', 'sleeve']);
+export type PieceFate = z.infer<typeof PieceFate>;
+
 /** A person made a pair final, or looked at it again and let it stand; with all that it stood on. */
 export const PairLook = z.strictObject({
   at: Instant,
@@ -70,6 +74,10 @@ export const PairLook = z.strictObject({
   internal: PairSide.nullable(),
   personId: Id.nullable(),
   clearancePm: LengthPm.nullable(),
+  externalFate: PieceFate.nullish().describe(
+    'What had become of the piece; not kept in an old one',
+  ),
+  internalFate: PieceFate.nullish(),
   uncertaintyPm: LengthPm.min(0).nullable(),
 });
 export type PairLook = z.infer<typeof PairLook>;

@@ -1,4 +1,5 @@
 import type { ThingKind } from '@/lib/schema/change';
+import { finalPairsFault } from './final-pairs';
 import { logChange, type Act } from './log-change';
 import { makePieces } from './make-pieces';
 import type { Refused } from './refused';
@@ -39,10 +40,11 @@ export async function changeThing<Kind extends ThingKind>(
     const wanted: Fields = { ...fields, struckAt: strikeAt(struck, current.struckAt, at) };
     if (sameContent(wanted, current)) return { state: 'known', row: current, says: null };
     if (version !== current.version) return { state: 'stale', yours: change, current };
-    if (struck !== true) {
-      const fault = await senseless(transaction, kind, { ...current, ...fields });
-      if (fault !== undefined) return fault;
-    }
+    const fault =
+      struck === true
+        ? await finalPairsFault(transaction, kind, id)
+        : await senseless(transaction, kind, { ...current, ...fields });
+    if (fault !== undefined) return fault;
     const isChanged = await rows.change(id, version, wanted);
     if (!isChanged) return { state: 'stale', yours: change, current };
     const row = (await rows.one(id))!;

@@ -84,6 +84,11 @@ export function pastWords(
   };
 }
 
+/** A piece in a final pair gets no other partner before a person has undone that pair. */
+export function finalFirstWords(mark: string, partner: string): string {
+  return `${mark} is final with ${partner}. Undo that pair on the Fits sheet first, then it can have another partner.`;
+}
+
 /** What has become of a piece, in one sentence. */
 export function fateWords(mark: string, fate: 'scrapped' | 'sleeve'): string {
   return fate === 'scrapped'

@@ -1,8 +1,9 @@
-import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
-import { formatLength } from '@/lib/units/format-length';
+import type { LengthUnit } from '@/lib/units/picometres';
 import { countWord } from './drift-words';
+import { exactFigure } from './exact-figure';
 import type { Said } from './said';
 import { shownLength, shownSize, type Shown } from './shown-size';
+import { unitWords } from './unit-words';
 
 /** What is to be done next with a piece being cut, as the rules say it. Lengths in pm. */
 export type CutAdviceFacts =
@@ -30,6 +31,7 @@ export type CutPiece = {
   leftPm: number | null;
   /** The thinnest cut the tool bites, as it stands on the dial, pm; 0 where nobody said. */
   bitesDialPm: number;
+  dialUnit: LengthUnit;
   springPm: number | null;
 };
 
@@ -80,6 +82,7 @@ export function learnedWords(
     springs: number;
     springPm: number | null;
     bitesDialPm: number;
+    dialUnit: LengthUnit;
     resolutionPm: number;
   },
   shown: Shown,
@@ -101,7 +104,8 @@ export function learnedWords(
     said.push(`${passes} ${shownLength(springPm, resolutionPm, shown)}${mean}. `);
   }
   if (bitesDialPm > 0) {
-    said.push(`This tool bites down to ${dialFigure(bitesDialPm, shown)} on the dial.`);
+    const figure = dialFigureIn(bitesDialPm, facts.dialUnit, shown);
+    said.push(`This tool bites down to ${figure} on the dial.`);
   }
   return said;
 }
@@ -117,23 +121,35 @@ export function fromToWords(
   return `${from} ${side === 'external' ? 'down' : 'up'} to ${to}`;
 }
 
-/** "radius dial, 2 divisions", and the set of the top slide where it is set over. */
+/** "radius dial, 2 divisions", the unit where it is not the job's, and the set of the top slide where it is set over. */
 export function dialWords(
-  slide: { dial: 'radius' | 'diameter'; fineFeed: number },
+  slide: { dial: 'radius' | 'diameter'; fineFeed: number; unit: LengthUnit },
   divisions: number | null,
-  { decimal }: Pick<Shown, 'decimal'>,
+  { decimal, unit }: Shown,
 ): string {
   const fine =
     slide.fineFeed === 1 ? '' : `, set over ${String(slide.fineFeed).replace('.', decimal)} to 1`;
   const count =
     divisions === null ? '' : `, ${divisions} ${divisions === 1 ? 'division' : 'divisions'}`;
-  return `${slide.dial} dial${count}${fine}`;
+  const marked = slide.unit === unit ? '' : ` in ${unitWords(slide.unit)}`;
+  return `${slide.dial} dial${marked}${count}${fine}`;
 }
 
 /** A figure as it stands on a dial: as many places as it needs, two at the least in millimetres. */
-export function dialFigure(pm: number, { unit, decimal }: Shown): string {
-  const decimals = Math.max(unit === 'mm' ? 2 : 3, decimalsForResolution(finest(pm), unit));
-  return formatLength(pm, { unit, decimals, decimal });
+export function dialFigure(pm: number, shown: Shown): string {
+  return exactFigure(wholeNm(pm), shown, shown.unit === 'mm' ? 2 : 3);
+}
+
+/** The same where it stands in a sentence: with its unit where the dial is not marked in that of the job. */
+export function dialFigureIn(pm: number, dialUnit: LengthUnit, shown: Shown): string {
+  const figure = dialFigure(pm, { ...shown, unit: dialUnit });
+  return dialUnit === shown.unit ? figure : `${figure} ${dialUnit === 'mm' ? 'mm' : 'in'}`;
+}
+
+/** Beside the field for one division: the unit it is read in, and how a dial of the other unit is said. */
+export function divisionHint(unit: LengthUnit, decimal: Shown['decimal']): string {
+  const hint = unit === 'mm' ? 'mm, or as 0.001 in' : 'inches, or as 0.02 mm';
+  return hint.replace('.', decimal);
 }
 
 /** Got over asked. */
@@ -145,12 +161,9 @@ export function ratioWords(
   return ratio.toFixed(decimals).replace('.', decimal).replace('-', '\u2212');
 }
 
-/** The largest whole tenth, hundredth, thousandth... of a unit that divides it. */
-function finest(pm: number): number {
-  const steps = [1_000_000_000, 100_000_000, 10_000_000, 1_000_000, 100_000];
-  const inch = [25_400_000_000, 2_540_000_000, 254_000_000, 25_400_000, 2_540_000];
-  const all = [...steps, ...inch].sort((a, b) => b - a);
-  return all.find((step) => pm % step === 0) ?? 100_000;
+/** Nothing on a dial is finer than ten nanometres; what a ratio leaves over is not shown. */
+function wholeNm(pm: number): number {
+  return Math.round(pm / 10_000) * 10_000;
 }
 
 function madeWords(proven: boolean, { mark, now, resolutionPm }: CutPiece, shown: Shown): Said {
@@ -204,13 +217,13 @@ export function expectedWords(
 
 function springWords(
   why: 'thin' | 'less than a division' | 'springs back',
-  { bitesDialPm, springPm, leftPm, resolutionPm }: CutPiece,
+  { bitesDialPm, dialUnit, springPm, leftPm, resolutionPm }: CutPiece,
   shown: Shown,
 ): Said {
   if (why === 'thin') {
     return [
       'Too thin to bite: this tool wants ',
-      { figure: dialFigure(bitesDialPm, shown) },
+      { figure: dialFigureIn(bitesDialPm, dialUnit, shown) },
       ' or more on the dial. Take a spring pass.',
     ];
   }

@@ -9,6 +9,8 @@ type Facts = {
   unit: LengthUnit;
   decimal: DecimalMark;
   aimPm: number;
+  /** What the figures of the pairs count in, pm; the usual step where it is left out. */
+  stepPm?: number;
   internal: Side;
   external: Side;
   ties: readonly unknown[];
@@ -20,8 +22,11 @@ export function fitRulesTitles(facts: Facts) {
   const { internal, external, aimPm, unit } = facts;
   return {
     internal: { title: internal.title, subtitle: `${internal.feature}, ${unit}` },
-    external: { title: external.title, subtitle: `slid ${clearanceFigure(aimPm, facts)}` },
-    between: stepWords(facts),
+    external: {
+      title: external.title,
+      subtitle: `slid ${clearanceFigure(aimPm, facts, facts.stepPm)}`,
+    },
+    between: stepWords(facts, facts.stepPm),
   };
 }
 
@@ -31,7 +36,7 @@ export function fitRulesSentence(facts: Facts, timesFullSize: number): string {
   const pairs = ties.length === 1 ? '1 pair' : `${ties.length} pairs`;
   return (
     `${internal.title} above, ${external.title.toLowerCase()} below, ${scaleWords(timesFullSize)}, ` +
-    `the lower rule slid ${clearanceFigure(aimPm, facts)} so that a pair at the aim stands plumb. ` +
+    `the lower rule slid ${clearanceFigure(aimPm, facts, facts.stepPm)} so that a pair at the aim stands plumb. ` +
     `${pairs}, ${toMake.length} to make.`
   );
 }

@@ -1,5 +1,6 @@
 import { chanceWords } from './chance-words';
 import { clearWords } from './clear-words';
+import { listWords } from './list-words';
 import { shownLimit } from './shown-limit';
 import { shownLength, type Shown } from './shown-size';
 
@@ -61,14 +62,34 @@ export function toMakeWords(
   {
     internal,
     external,
+    make,
     targetPm,
     aimPm,
-  }: { internal: string; external: string; targetPm: number; aimPm: number },
+  }: {
+    internal: string;
+    external: string;
+    make: 'internal' | 'external';
+    targetPm: number;
+    aimPm: number;
+  },
   stepPm: number,
   shown: Shown,
 ): string {
   const to = shownLength(targetPm, stepPm, shown);
-  return `${external} for ${internal}: to make, to ${to}, aim ${clearWords(aimPm, stepPm, shown)}`;
+  const [made, partner] = make === 'external' ? [external, internal] : [internal, external];
+  return `${made} for ${partner}: to make, to ${to}, aim ${clearWords(aimPm, stepPm, shown)}`;
+}
+
+/** A pair that has no clearance yet: one of the two is not measured, or metal is still to come off. */
+export function noClearanceWords(
+  { internal, external }: { internal: string; external: string },
+  toCut: readonly string[],
+): string {
+  const why =
+    toCut.length === 0
+      ? 'not measured'
+      : `${listWords(toCut)} ${toCut.length === 1 ? 'is' : 'are'} still to cut`;
+  return `${external} in ${internal}: ${why}`;
 }
 
 /** The head of a row or column in words. */

@@ -1,22 +1,22 @@
 import { formatLength } from '@/lib/units/format-length';
 import { clearWords } from './clear-words';
+import { clearanceStep } from './fit-words';
 import { asMadeWords } from './pair-record-words';
 import { shownLength, type Shown } from './shown-size';
 
 type Side = 'internal' | 'external';
+/** Readings of one side, in the step of the gauge they were taken with, pm. */
+type Read = { side: Side; stepPm: number };
 type Limits = { minPm: number; maxPm: number };
 
 /** What a flag on a pair says has changed; the same shape as the rule that raises it. */
 export type ChangeFacts =
-  | { kind: 'piece struck' | 'no size' | 'sized again'; side: Side }
-  | {
-      kind: 'taken back' | 'counts too' | 'cut since';
-      side: Side;
-      valuesPm: readonly number[];
-    }
-  | { kind: 'mistyped'; side: Side; fromPm: number; toPm: number }
-  | { kind: 'moved'; side: Side; valuePm: number; toPieceId: string }
-  | { kind: 'moved place'; side: Side; valuePm: number; from: string; to: string }
+  | { kind: 'piece struck' | 'piece scrapped' | 'to be sleeved' | 'piece back'; side: Side }
+  | { kind: 'no size' | 'sized again'; side: Side }
+  | ({ kind: 'taken back' | 'counts too' | 'cut since'; valuesPm: readonly number[] } & Read)
+  | ({ kind: 'mistyped'; fromPm: number; toPm: number } & Read)
+  | ({ kind: 'moved'; valuePm: number; toPieceId: string } & Read)
+  | ({ kind: 'moved place'; valuePm: number; from: string; to: string } & Read)
   | { kind: 'other gauge'; side: Side; fromGaugeId: string; toGaugeId: string }
   | { kind: 'gauge known to'; gaugeId: string; fromPm: number | null; toPm: number | null }
   | { kind: 'gauge reads to'; gaugeId: string; fromPm: number; toPm: number }
@@ -47,14 +47,10 @@ export function flagWords(was: Figure, now: Figure, stepPm: number, shown: Shown
     : `${recorded}; now ${is}.`;
 }
 
-/** One thing that has changed under a pair, from what to what. Lengths at the gauge's own step. */
-export function changeWords(
-  change: ChangeFacts,
-  names: FlagNames,
-  stepPm: number,
-  shown: Shown,
-): string {
-  const figure = (pm: number) => shownLength(pm, stepPm, shown);
+/** One thing that has changed under a pair, from what to what. Readings in the step of their own gauge. */
+export function changeWords(change: ChangeFacts, names: FlagNames, shown: Shown): string {
+  const figure = (pm: number) =>
+    shownLength(pm, 'stepPm' in change ? change.stepPm : 1_000_000, shown);
   const mark = 'side' in change ? names[change.side] : '';
   switch (change.kind) {
     case 'taken back':
@@ -74,6 +70,12 @@ export function changeWords(
       return `A reading of ${mark}, ${figure(change.valuePm)}, was moved from ${change.from} to ${change.to}.`;
     case 'piece struck':
       return `${mark} was struck out.`;
+    case 'piece scrapped':
+      return `${mark} was scrapped.`;
+    case 'to be sleeved':
+      return `${mark} is to be sleeved.`;
+    case 'piece back':
+      return `${mark} takes part again.`;
     case 'no size':
       return `${mark} has no size any more.`;
     case 'sized again':
@@ -126,7 +128,7 @@ function stated(pm: number, { unit, decimal }: Shown): string {
 }
 
 function range({ minPm, maxPm }: Limits, shown: Shown): string {
-  const stepPm = shown.unit === 'mm' ? 1_000_000 : 2_540_000;
+  const stepPm = clearanceStep({ minPm, maxPm }, shown.unit);
   return minPm < 0
     ? `${clearWords(minPm, stepPm, shown)} to ${clearWords(maxPm, stepPm, shown)}`
     : `${shownLength(minPm, stepPm, shown)} to ${clearWords(maxPm, stepPm, shown)}`;

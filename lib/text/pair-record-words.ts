@@ -43,3 +43,13 @@ export function undoneWords(
   const pair = mark === '' ? 'It was final' : `It was pair ${mark}`;
   return `undone${by === null ? '' : ` by ${by}`}${why}. ${pair}${was}.`;
 }
+
+/** How far the fit is, in the title block: final pairs of as many as there can be. */
+export function pairsFinalWords(final: number, most: number): string {
+  return `${final} of ${Math.max(final, most)} final`;
+}
+
+/** A pair mark that another pair of the fit carries. */
+export function markTakenWords(mark: string, external: string, internal: string): string {
+  return `${external} in ${internal} carries the mark ${mark} already. Two sets must not look alike.`;
+}

@@ -23,7 +23,11 @@ export function problemWords(problem: Problem | null): string {
   if (problem.status >= 500) {
     return 'The notebook could not keep this, and nothing was changed. The reason is in its log.';
   }
-  const first = problem.errors[0];
-  const reason = first === undefined ? problem.title : `${problem.title}: ${first.says}`;
+  if (problem.code === 'final-pairs') {
+    return 'Final pairs stand on this. Undo them on the Fits sheet first, each with its reason. Nothing was changed.';
+  }
+  const says = problem.errors[0]?.says ?? '';
+  const isMore = says !== '' && says !== problem.title;
+  const reason = isMore ? `${problem.title}: ${says}` : problem.title;
   return `${reason}. Nothing was changed.`;
 }

@@ -63,6 +63,16 @@ export function governsWords(place: Place | null, around: Pick<Around, 'stations
     .join(', ');
 }
 
+/** Pieces whose shape does not show in their readings. */
+export function noShapeWords(marks: readonly string[]): string {
+  return `${marks.join(', ')}: nothing larger than the doubt of the readings.`;
+}
+
+/** Pieces read at too few places for a shape to show. */
+export function tooFewPlacesWords(marks: readonly string[]): string {
+  return `${marks.join(', ')}: read at too few places to tell a shape.`;
+}
+
 /** What the choice means, in one sentence. */
 export function governsChoiceWords(governs: 'extreme' | 'mean'): string {
   return governs === 'extreme'

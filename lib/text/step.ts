@@ -1,4 +1,5 @@
 import type { Feature } from '@/lib/schema/feature';
+import { clearWords } from './clear-words';
 import { shownLength, type Shown } from './shown-size';
 
 /** The words of a decision, the mark it begins with set apart so that it can be set in the other face. */
@@ -45,16 +46,16 @@ export function noPartnerWords(mark: string, fitName: string): MarkedSentence {
   return { mark, says: `suits no free partner (${fitName}). Make a new one to it.` };
 }
 
-/** A final pair whose sizes are no longer what was recorded. */
+/** A final pair that is no longer what was recorded, or let stand last; null where there was, or is, no size. */
 export function pairChangedWords(
   marks: { internal: string; external: string },
-  recordedPm: number,
+  wasPm: number | null,
   nowPm: number | null,
   resolutionPm: number,
   shown: Shown,
 ): MarkedSentence {
-  const was = shownLength(recordedPm, resolutionPm, shown);
-  const is = nowPm === null ? null : shownLength(nowPm, resolutionPm, shown);
+  const figure = (pm: number | null) => (pm === null ? null : clearWords(pm, resolutionPm, shown));
+  const [was, is] = [figure(wasPm), figure(nowPm)];
   const now =
     is === null
       ? 'now there is no size to go by'
@@ -63,7 +64,7 @@ export function pairChangedWords(
         : `the readings now give ${is}`;
   return {
     mark: marks.external,
-    says: `in ${marks.internal} was recorded with ${was} clear; ${now}.`,
+    says: `in ${marks.internal} was recorded ${was === null ? 'without a size' : `with ${was}`}; ${now}.`,
   };
 }
 
@@ -84,4 +85,14 @@ export function measureWords(mark: string, featureName: string): string {
 
 function internal(kind: Feature['kind']): boolean {
   return kind === 'bore' || kind === 'slot' || kind === 'depth';
+}
+
+/** A partner beside a piece on the board: "in L1" of what goes inside, "with P1" of what is around it. */
+export function mateWords(mark: string, side: 'internal' | 'external'): string {
+  return `${side === 'external' ? 'in' : 'with'} ${mark}`;
+}
+
+/** What is said after it; empty where nothing is settled yet. */
+export function mateStateWords(state: 'final' | 'locked' | 'chosen' | 'to make'): string {
+  return state === 'final' || state === 'to make' ? state : '';
 }

@@ -1,6 +1,6 @@
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
-import { clearanceFigure } from './fit-words';
+import { clearanceFigure, clearanceStep } from './fit-words';
 import { lengthWords } from './length-words';
 import { quantityWords, type QuantityTrouble } from './quantity-words';
 import type { Shown } from './shown-size';
@@ -103,7 +103,8 @@ export function nearPairWords(
 
 /** "0.006 to 0.035 clear", "0.005 tight to 0.013 clear", "0 to 0.029 tight". */
 export function clearRange(minPm: number, maxPm: number, shown: Shown): string {
-  const figure = (pm: number) => clearanceFigure(Math.abs(pm), shown);
+  const stepPm = clearanceStep({ minPm, maxPm }, shown.unit);
+  const figure = (pm: number) => clearanceFigure(Math.abs(pm), shown, stepPm);
   if (minPm >= 0) return `${figure(minPm)} to ${figure(maxPm)} clear`;
   if (maxPm <= 0) return `${figure(maxPm)} to ${figure(minPm)} tight`;
   return `${figure(minPm)} tight to ${figure(maxPm)} clear`;

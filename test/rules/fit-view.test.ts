@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { mm, um } from './make';
-import { pairsOf, smallJob } from './small-job';
+import { pairsOf, smallJob, type SmallJob } from './small-job';
 
 // Invented sizes; every clearance is the difference of the figures listed. The fit is 0.008 to 0.012 clear.
 const six = (microns: number) => [microns, microns, microns, microns, microns, microns];
@@ -36,6 +36,43 @@ describe('fitView', () => {
     // The bore waits for a shaft not made yet; the measured shaft suits nothing.
     const shaft = both.sheet.pieces.find(({ mark }) => mark === 'P1')!;
     expect(both.fits[0]!.withoutPartner).toEqual([shaft.id]);
+  });
+
+  it('never makes a piece to a partner it is kept apart from', () => {
+    const toMake = (job: SmallJob) => {
+      const view = smallJob(job);
+      const mark = (id: string) => view.sheet.pieces.find((piece) => piece.id === id)!.mark;
+      return view.fits[0]!.toMake.map((t) => `${mark(t.pieceId)} to ${mark(t.partnerId)}`);
+    };
+    const apart = (bore: number, shaft: number) => ({ bore, shaft, state: 'left out' as const });
+    const bores = [six(10), six(11)];
+    expect(toMake({ bores })).toEqual(['P1 to L1', 'P2 to L2']);
+    expect(toMake({ bores, pairs: [apart(0, 0)] })).toEqual(['P2 to L2', 'P3 to L1']);
+    expect(toMake({ bores, pairs: [apart(0, 0), apart(1, 1)] })).toEqual(['P1 to L2', 'P2 to L1']);
+    // P3 to P8 may have L2 alone, so P1 leaves it to the first of them and takes nothing kept from it.
+    const rest = [2, 3, 4, 5, 6, 7].map((shaft) => apart(0, shaft));
+    expect(toMake({ bores, pairs: [apart(0, 0), apart(1, 1), ...rest] })).toEqual([
+      'P1 to L2',
+      'P2 to L1',
+    ]);
+    expect(toMake({ bores, pairs: [apart(0, 0), apart(0, 1), apart(1, 1), ...rest] })).toEqual([
+      'P1 to L2',
+    ]);
+    // By order P2 would take L1, and P3 could have nothing: so P2 takes L3.
+    const three = { bores: [six(10), six(11), six(12)], shafts: [six(1)] };
+    const locked = { bore: 1, shaft: 0, state: 'locked' as const };
+    const few = [2, 3, 4, 5, 6, 7].map((shaft) => apart(2, shaft));
+    expect(toMake({ ...three, pairs: [locked, ...few] })).toEqual(['P2 to L3', 'P3 to L1']);
+  });
+
+  it('does not count a shaft as still to cut for a bore it is kept apart from', () => {
+    const at = (pairs: SmallJob['pairs'] = []) =>
+      smallJob({ bores: [six(10), six(6)], shafts: [six(0)], pairs }).fits[0]!.externals[0]!;
+    expect(at().stillToCut).toBe(false);
+    // Of L2 it would be 0.006 clear: too tight, so it is to cut for that one.
+    expect(at([{ bore: 0, shaft: 0, state: 'left out' }]).stillToCut).toBe(true);
+    const none = [0, 1].map((bore) => ({ bore, shaft: 0, state: 'left out' as const }));
+    expect(at(none).stillToCut).toBe(false);
   });
 
   it('keeps together what a person keeps together, though another pairing were better', () => {

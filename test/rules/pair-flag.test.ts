@@ -3,6 +3,7 @@ import { jobView, type JobView } from '@/lib/rules/job-view';
 import type { PairChange } from '@/lib/rules/pair-flag';
 import { pairLook } from '@/lib/rules/pair-look';
 import type { Cut, Fit, Pair } from '@/lib/schema/fit';
+import type { Piece } from '@/lib/schema/part';
 import type { JobSheet } from '@/lib/schema/sheet';
 import { correctionOf, mm, readingOf, um } from './make';
 import { smallJob } from './small-job';
@@ -60,6 +61,10 @@ const withFit = (over: Partial<Fit>): JobSheet => ({
   ...made,
   fits: made.fits.map((fit) => ({ ...fit, ...over })),
 });
+const withP1 = (over: Partial<Piece>, sheet = made): JobSheet => ({
+  ...sheet,
+  pieces: sheet.pieces.map((piece) => (piece.id === idOf('P1') ? { ...piece, ...over } : piece)),
+});
 const withMic = (over: object): JobSheet => ({
   ...made,
   gauges: made.gauges.map((gauge) => (gauge.id === mic!.id ? { ...gauge, ...over } : gauge)),
@@ -85,7 +90,7 @@ describe('a final pair', () => {
     [
       'a reading taken back',
       corrected(13, { kind: 'void' }),
-      [{ kind: 'taken back', side: 'external', valuesPm: [18 * mm] }],
+      [{ kind: 'taken back', stepPm: um, side: 'external', valuesPm: [18 * mm] }],
       10,
     ],
     [
@@ -94,13 +99,13 @@ describe('a final pair', () => {
         ...made,
         corrections: [correctionOf(1, { kind: 'void' }), correctionOf(2, { kind: 'void' })],
       },
-      [{ kind: 'taken back', side: 'internal', valuesPm: [18_010 * um, 18_010 * um] }],
+      [{ kind: 'taken back', stepPm: um, side: 'internal', valuesPm: [18_010 * um, 18_010 * um] }],
       10,
     ],
     [
       'a reading corrected',
       corrected(13, { kind: 'mistyped', text: '18.002', unit: 'mm', valuePm: 18_002 * um, resolutionPm: um }), // prettier-ignore
-      [{ kind: 'mistyped', side: 'external', fromPm: 18 * mm, toPm: 18_002 * um }],
+      [{ kind: 'mistyped', stepPm: um, side: 'external', fromPm: 18 * mm, toPm: 18_002 * um }],
       10 - 2 / 6,
     ],
     [
@@ -108,7 +113,7 @@ describe('a final pair', () => {
       corrected(13, { kind: 'move', toPieceId: idOf('P2'), toFeatureId: made.fits[0]!.externalFeatureId }), // prettier-ignore
       [
         {
-          kind: 'moved', side: 'external', valuePm: 18 * mm, toPieceId: idOf('P2'),
+          kind: 'moved', stepPm: um, side: 'external', valuePm: 18 * mm, toPieceId: idOf('P2'),
           toFeatureId: made.fits[0]!.externalFeatureId,
         }, // prettier-ignore
       ],
@@ -120,19 +125,35 @@ describe('a final pair', () => {
         kind: 'move', toPieceId: idOf('P1'), toFeatureId: made.fits[0]!.externalFeatureId,
         toStation: 'crown', toDirection: 'B',
       }), // prettier-ignore
-      [{ kind: 'moved place', side: 'external', valuePm: 18 * mm, from: 'crown A', to: 'crown B' }],
+      [
+        {
+          kind: 'moved place',
+          stepPm: um,
+          side: 'external',
+          valuePm: 18 * mm,
+          from: 'crown A',
+          to: 'crown B',
+        },
+      ],
       10,
     ],
     [
       'another reading that counts',
       { ...made, readings: [...made.readings, more(1)] },
-      [{ kind: 'counts too', side: 'external', valuesPm: [18_001 * um] }],
+      [{ kind: 'counts too', stepPm: um, side: 'external', valuesPm: [18_001 * um] }],
       10 - 1 / 7,
     ],
     [
       'a cut',
       { ...made, cuts: [cutAfter('reading 18')] },
-      [{ kind: 'cut since', side: 'external', valuesPm: Array(6).fill(18 * mm) as number[] }],
+      [
+        {
+          kind: 'cut since',
+          stepPm: um,
+          side: 'external',
+          valuesPm: Array(6).fill(18 * mm) as number[],
+        },
+      ],
       null,
     ],
     [
@@ -183,17 +204,26 @@ describe('a final pair', () => {
     ],
     [
       'a piece struck out',
-      {
-        ...made,
-        pieces: made.pieces.map((p) => (p.id === idOf('P1') ? { ...p, struckAt: at } : p)),
-      },
+      withP1({ struckAt: at }),
       [{ kind: 'piece struck', side: 'external' }],
+      10,
+    ],
+    [
+      'a piece scrapped',
+      withP1({ fate: 'scrapped' }),
+      [{ kind: 'piece scrapped', side: 'external' }],
+      10,
+    ],
+    [
+      'a piece to be sleeved',
+      withP1({ fate: 'sleeve' }),
+      [{ kind: 'to be sleeved', side: 'external' }],
       10,
     ],
     [
       'readings that are not there any more',
       { ...made, readings: made.readings.filter(({ seq }) => seq === 1 || seq > 6) },
-      [{ kind: 'taken back', side: 'internal', valuesPm: Array(5).fill(18_010 * um) as number[] }],
+      [{ kind: 'taken back', stepPm: um, side: 'internal', valuesPm: Array(5).fill(18_010 * um) as number[] }],
       10,
     ], // prettier-ignore
   ])('is flagged by %s, which is named', (_, sheet, changes, clearanceUm) => {
@@ -237,6 +267,30 @@ describe('a final pair', () => {
     expect(flagOf(stands)).toBeNull();
     const back = { ...stands, readings: made.readings };
     expect(flagOf(back)!.changes).toEqual([{ kind: 'sized again', side: 'external' }]);
+  });
+
+  it.each<[string, Partial<Piece>]>([
+    ['struck out', { struckAt: at }],
+    ['scrapped', { fate: 'scrapped' }],
+    ['to be sleeved', { fate: 'sleeve' }],
+  ])('with a piece %s can be let stand, and is flagged when that is taken up again', (_, over) => {
+    const gone = withP1(over);
+    const fit = jobView(gone).fits[0]!;
+    expect(fit.externals.map(({ piece }) => piece.mark)).not.toContain('P1');
+    expect(fit.every.get(idOf('P1'))!.size!.valuePm).toBe(18 * mm);
+    const look = pairLook(jobView(gone), fit, fit.pairs[0]!, {
+      act: 'let stand',
+      at,
+      personId: null,
+    });
+    expect(look.external!.readings).toHaveLength(6);
+    const stands = {
+      ...gone,
+      pairs: [{ ...made.pairs[0]!, looks: [...made.pairs[0]!.looks!, look] }],
+    };
+    expect(flagOf(stands)).toBeNull();
+    const back = withP1({ struckAt: null, fate: null }, stands);
+    expect(flagOf(back)!.changes).toEqual([{ kind: 'piece back', side: 'external' }]);
   });
 
   it('of an earlier notebook is compared by its clearance alone', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pairMarkTaken } from '@/lib/rules/pair-mark-taken';
 import { isRecord, pairRow } from '@/lib/rules/pair-row';
 import { pairMoves, partnersOf } from '@/lib/rules/pair-moves';
 import { pairRework, pairsShort } from '@/lib/rules/pair-rework';
@@ -116,6 +117,17 @@ describe('pairRework', () => {
     expect(works(out)).toBeNull();
   });
 
+  it('has no work for a shaft that a bore is to be made to', () => {
+    // P2 at -5 suits neither L1 (10) nor L3 (20): L2 is to be bored to it, to 5.
+    const view = smallJob({ bores: [six(10), [], six(20)], shafts: all(0, -5) });
+    const fit = view.fits[0]!;
+    expect(fit.toBore.map(({ pieceId, partnerId }) => [pieceId, partnerId])).toEqual([
+      [idOf('L2'), idOf('P2')],
+    ]);
+    expect(pairsShort(fit)).toEqual({ most: 1, of: 1 });
+    expect(works(view)).toBeNull();
+  });
+
   it('says so when pairs kept apart leave no complete pairing at any size', () => {
     const pairs = [0, 1].map((shaft) => ({ bore: 0, shaft, state: 'left out' as const }));
     const view = smallJob({ bores: all(10, 10), shafts: all(0, 0), pairs });
@@ -188,5 +200,21 @@ describe('pairRow', () => {
     expect(isRecord(row('b', 'final', { clearancePm: 10 * um }))).toBe(false);
     expect(found(record)).toBeUndefined();
     expect(found(record, row('b', 'undone'))).toBe('b');
+  });
+});
+
+describe('pairMarkTaken', () => {
+  it('is the other final pair that carries the mark, whatever its letters and spaces', () => {
+    const pairs = [0, 1].map((at) => ({
+      bore: at, shaft: at, state: 'final' as const, mark: at === 0 ? 'A1' : 'B1',
+    })); // prettier-ignore
+    const fit = smallJob({ bores: all(10, 20), shafts: all(0, 10), pairs }).fits[0]!;
+    const [first, second] = fit.pairs;
+    expect(pairMarkTaken(fit, second!, ' a1 ')).toBe(first);
+    expect(pairMarkTaken(fit, first!, 'A1')).toBeNull();
+    expect(pairMarkTaken(fit, second!, 'C1')).toBeNull();
+    expect(pairMarkTaken(fit, second!, ' ')).toBeNull();
+    const chosen = smallJob({ bores: all(10), shafts: all(0) }).fits[0]!;
+    expect(pairMarkTaken(chosen, second!, '')).toBeNull();
   });
 });

@@ -1,35 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { cutAim } from '@/lib/rules/cuts/cut-aim';
 import { entryPartner } from '@/lib/rules/entry-partner';
 import { jobView } from '@/lib/rules/job-view';
 import { cellKey } from '@/lib/rules/cells';
-import { exampleSheet } from './example-sheet';
 import { um } from './make';
+import { twoFits } from './two-fits';
 
-/**
- * The example with a second fit on the liner: its outside, left open by the drawing, goes between the cheeks
- * of the base plate (30 mm, so each liner is some 6 mm clear), and the piston runs in its bore as before.
- */
-function twoFits() {
-  const sheet = exampleSheet();
-  const feature = (balloon: string) => sheet.features.find((one) => one.balloon === balloon)!;
-  const first = sheet.fits[0]!;
-  const second = {
-    ...first,
-    id: 'second fit',
-    name: 'Liner in base plate',
-    internalFeatureId: feature('10').id,
-    externalFeatureId: feature('3').id,
-    minPm: 6_000 * um,
-    maxPm: 6_100 * um,
-    aimPm: 6_060 * um,
-  };
-  const features = sheet.features.map((one) =>
-    one.balloon === '3' ? { ...one, upperPm: null, lowerPm: null } : one,
-  );
-  const view = jobView({ ...sheet, features, fits: [first, second] });
-  const piece = (mark: string) => sheet.pieces.find((one) => one.mark === mark)!;
-  return { view, piece, feature };
-}
+const decidedAt = '2026-03-14T11:00:00Z';
 
 describe('a part in two fits', () => {
   it('has a partner at each of its features', () => {
@@ -41,8 +18,28 @@ describe('a part in two fits', () => {
     expect(atBore.pieceId).toBe(piece('P5').id);
     expect(atOutside.fitId).toBe('second fit');
     expect(view.sheet.pieces.find(({ id }) => id === atOutside.pieceId)!.mark).toMatch(/^BP/);
-    // The board has room for one: that of the first fit.
-    expect(view.mates.get(liner)).toEqual(atBore);
+  });
+
+  it('is cut at each feature to the partner decided for that feature', () => {
+    const { sheet, view, piece, feature } = twoFits();
+    const aim = (from: typeof view, balloon: string) =>
+      cutAim(from, piece('L5').id, feature(balloon).id)?.partner?.pieceId;
+    const plates = view.fits[1]!.internals.map((one) => one.piece.id);
+    const chosen = view.matesByFeature.get(cellKey(piece('L5').id, feature('3').id))!.pieceId;
+    expect(aim(view, '3')).toBe(chosen);
+    const other = plates.find((id) => id !== chosen)!;
+    const locked = jobView({
+      ...sheet,
+      pairs: [
+        {
+          id: 'pair', version: 1, createdAt: decidedAt, struckAt: null, jobId: sheet.job.id,
+          fitId: 'second fit', internalPieceId: other, externalPieceId: piece('L5').id,
+          state: 'locked', mark: '', clearancePm: null, uncertaintyPm: null, decidedAt, personId: null,
+        },
+      ],
+    }); // prettier-ignore
+    expect(locked.fits[1]!.internals.find((one) => one.piece.id === other)!.size).not.toBeNull();
+    expect(aim(locked, '3')).toBe(other);
   });
 
   it('takes the limits of an open feature from the partner of that feature', () => {

@@ -74,6 +74,17 @@ describe('shapeEffect', () => {
     expect(found).toMatchObject({ shapes: [], widest: null, tightest: null });
   });
 
+  it('knows a piece read at too few places for a shape to show', () => {
+    // The plan has three stations and two directions; places are filled station by station.
+    const enough = (count: number) => {
+      const view = smallJob({ bores: [Array.from({ length: count }, () => 10)] });
+      const fit = view.fits[0]!;
+      const cell = view.cell(fit.internals[0]!.piece.id, fit.internalFeature.id);
+      return shapeEffect(fit, 'internal', fit.internals[0]!, cell, view.cells.gauges)!.isReadEnough;
+    };
+    expect([1, 2, 3, 6].map(enough)).toEqual([false, false, true, true]);
+  });
+
   it('has nothing to say of a piece that is not measured', () => {
     expect(effect({})).toBeNull();
   });

@@ -69,7 +69,7 @@ async function history(): Promise<string> {
   const look = {
     at: '2026-11-25T09:30:00.000+01:00', act: 'made final' as const, maxPm: 3, minPm: -2,
     governs: 'mean' as const, external: side, internal: null, personId: ruth.id, clearancePm: -1,
-    uncertaintyPm: 9_007_199_254_740_991,
+    externalFate: 'scrapped' as const, internalFate: null, uncertaintyPm: 9_007_199_254_740_991,
   }; // prettier-ignore
   const pair = {
     id: uuidv7(), jobId, fitId: job.fit.id, internalPieceId: job.liners[0]!.id,

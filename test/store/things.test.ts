@@ -325,6 +325,39 @@ describe('changeThing', () => {
     expect(again).toMatchObject(taken);
   });
 
+  it('keeps a fit, its features and their parts while a final pair stands on them', async () => {
+    const own = await aJob();
+    const made = {
+      ...pair(),
+      id: uuidv7(),
+      jobId: own.jobId,
+      fitId: own.fit.id,
+      internalPieceId: own.liners[0]!.id,
+      externalPieceId: own.plungers[0]!.id,
+      state: 'final' as const,
+    };
+    const stood = [
+      ['fit', own.fit.id],
+      ['feature', own.bore.id],
+      ['feature', own.outside.id],
+      ['part', own.liner.id],
+      ['part', own.plunger.id],
+    ] as const;
+    const strike = (kind: (typeof stood)[number][0], id: string, version = 1, struck = true) =>
+      changeThing(kind, id, { version, struck }, who);
+    await makeThing('pair', made, who);
+    for (const [kind, id] of stood) {
+      const refusedAs = { state: 'refused', code: 'final-pairs', at: 'struck' };
+      expect(await strike(kind, id)).toMatchObject(refusedAs);
+    }
+    await changeThing('pair', made.id, { version: 1, state: 'undone', reason: 'worn' }, who);
+    for (const [kind, id] of stood) {
+      expect((await strike(kind, id)).state).toBe('changed');
+      const back = await strike(kind, id, 2, false);
+      expect(back).toMatchObject({ state: 'changed', row: { struckAt: null } });
+    }
+  });
+
   it('lets a pair that is struck out hold nothing', async () => {
     const own = await aJob();
     const fresh = () => ({

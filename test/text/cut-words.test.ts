@@ -2,12 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { caughtWords } from '@/lib/text/cut-caught-words';
 import { cutHeadWords } from '@/lib/text/cut-head-words';
 import { changedWords, cutCells, nextCells } from '@/lib/text/cut-log-words';
-import { fateNote, fateWords, pastWords } from '@/lib/text/cut-past-words';
+import { fateNote, fateWords, finalFirstWords, pastWords } from '@/lib/text/cut-past-words';
 import { degreesWords, warmWords } from '@/lib/text/cut-warm-words';
 import {
   cutAdviceWords,
   dialFigure,
+  dialFigureIn,
   dialWords,
+  divisionHint,
   fromToWords,
   learnedWords,
   ratioWords,
@@ -34,6 +36,7 @@ const piece: CutPiece = {
   byPm: 4 * um,
   lapPm: 0,
   leftPm: 62 * um,
+  dialUnit: 'mm',
   bitesDialPm: 10 * um,
   springPm: 22 * um,
 };
@@ -113,6 +116,7 @@ describe('learnedWords', () => {
     learned: { mean: 0.934, sd: 0.0077, used: 3 },
     springs: 0,
     springPm: null,
+    dialUnit: 'mm' as const,
     bitesDialPm: 10 * um,
     resolutionPm: um,
   };
@@ -145,17 +149,30 @@ describe('the dial', () => {
     [500 * um, comma, '0,50'],
     [25_400_000, { unit: 'in', decimal: '.' } as Shown, '0.001'],
     [12_700_000, { unit: 'in', decimal: '.' } as Shown, '0.0005'],
+    [25_400_000, shown, '0.0254'],
+    [10 * um, { unit: 'in', decimal: '.' } as Shown, '0.0003937'],
+    [10_000_001, shown, '0.01'],
   ])('says %d as it stands on it', (pm, own, text) => {
     expect(dialFigure(pm, own)).toBe(text);
   });
 
   it('says which dial, how many divisions, and how the top slide is set', () => {
-    const plain = { dial: 'radius', fineFeed: 1 } as const;
+    const plain = { dial: 'radius', fineFeed: 1, unit: 'mm' } as const;
     expect(dialWords(plain, 2, shown)).toBe('radius dial, 2 divisions');
     expect(dialWords(plain, 1, shown)).toBe('radius dial, 1 division');
-    expect(dialWords({ dial: 'diameter', fineFeed: 10 }, null, shown)).toBe(
+    expect(dialWords({ dial: 'diameter', fineFeed: 10, unit: 'mm' }, null, shown)).toBe(
       'diameter dial, set over 10 to 1',
     );
+  });
+
+  it('names its unit where it is not that of the job', () => {
+    const inch = { dial: 'radius', fineFeed: 1, unit: 'in' } as const;
+    expect(dialWords(inch, 2, shown)).toBe('radius dial in inches, 2 divisions');
+    expect(dialFigureIn(25_400_000, 'in', shown)).toBe('0.001 in');
+    expect(dialFigureIn(20 * um, 'mm', { unit: 'in', decimal: ',' })).toBe('0,02 mm');
+    expect(dialFigureIn(20 * um, 'mm', shown)).toBe('0.02');
+    expect(divisionHint('mm', '.')).toBe('mm, or as 0.001 in');
+    expect(divisionHint('in', ',')).toBe('inches, or as 0,02 mm');
   });
 
   it('says where it stands and where it is turned to', () => {
@@ -315,6 +332,12 @@ describe('a piece past its stop', () => {
   } as const;
   const textOf = (word: { act: string; says: Parameters<typeof plainText>[0] } | null) =>
     word === null ? null : [word.act, plainText(word.says)];
+
+  it('has a final pair undone before the piece gets another partner', () => {
+    expect(finalFirstWords('P7', 'L7')).toBe(
+      'P7 is final with L7. Undo that pair on the Fits sheet first, then it can have another partner.',
+    );
+  });
 
   it('gives each choice with its numbers', () => {
     const words = pastWords(facts, shown);

@@ -1,7 +1,14 @@
+import { markTakenWords, pairsFinalWords } from '@/lib/text/pair-record-words';
 import { describe, expect, it } from 'vitest';
 import { chanceWords } from '@/lib/text/chance-words';
 import { clearWords } from '@/lib/text/clear-words';
-import { clearanceVerdict, pairWords, pieceWords, toMakeWords } from '@/lib/text/matrix-words';
+import {
+  clearanceVerdict,
+  pairWords,
+  pieceWords,
+  noClearanceWords,
+  toMakeWords,
+} from '@/lib/text/matrix-words';
 import { changeWords, flagWords, type ChangeFacts } from '@/lib/text/pair-flag-words';
 import {
   keptApartWords,
@@ -158,11 +165,27 @@ describe('the table of clearances in words', () => {
   });
 
   it('says a piece to make, and the head of a row', () => {
-    const make = { internal: 'L7', external: 'P7', targetPm: size(0), aimPm: 10 * um };
+    const marks = { internal: 'L7', external: 'P7' };
+    const make = { ...marks, make: 'external', targetPm: size(0), aimPm: 10 * um } as const;
     expect(toMakeWords(make, um, mm)).toBe('P7 for L7: to make, to 18.000, aim 0.010 clear');
+    const bore = { ...make, make: 'internal', targetPm: size(10) } as const;
+    expect(toMakeWords(bore, um, mm)).toBe('L7 for P7: to make, to 18.010, aim 0.010 clear');
+    expect(noClearanceWords(marks, [])).toBe('P7 in L7: not measured');
+    expect(noClearanceWords(marks, ['L7'])).toBe('P7 in L7: L7 is still to cut');
+    expect(noClearanceWords(marks, ['L7', 'P7'])).toBe('P7 in L7: L7 and P7 are still to cut');
     const head = { mark: 'L7', size: null, leftOut: true, what: 'not measured' } as const;
     expect(pieceWords(head)).toBe('L7, not measured, left out');
     expect(pieceWords({ ...head, size: '18.010', leftOut: false })).toBe('L7, 18.010');
+  });
+});
+
+describe('the record of pairs in words', () => {
+  it('counts final pairs alone, and tells of a mark that is taken', () => {
+    expect(pairsFinalWords(0, 8)).toBe('0 of 8 final');
+    expect(pairsFinalWords(3, 2)).toBe('3 of 3 final');
+    expect(markTakenWords('2', 'P3', 'L6')).toBe(
+      'P3 in L6 carries the mark 2 already. Two sets must not look alike.',
+    );
   });
 });
 
@@ -192,38 +215,57 @@ describe('a flag on a pair in words', () => {
   const limits = { from: { minPm: 8 * um, maxPm: 12 * um }, to: { minPm: -2 * um, maxPm: 9 * um } };
   it.each<[ChangeFacts, string]>([
     [
-      { kind: 'taken back', side: 'external', valuesPm: [size(-2)] },
+      { kind: 'taken back', stepPm: um, side: 'external', valuesPm: [size(-2)] },
       'A reading of P3 was taken back: 17.998.',
     ],
     [
-      { kind: 'taken back', side: 'external', valuesPm: [1, 2, 3, 4, 5, 6, 7, 8].map(size) },
+      {
+        kind: 'taken back',
+        stepPm: um,
+        side: 'external',
+        valuesPm: [1, 2, 3, 4, 5, 6, 7, 8].map(size),
+      },
       '8 readings of P3 were taken back: 18.001, 18.002, 18.003, 18.004, 18.005, 18.006, and 2 more.',
     ],
     [
-      { kind: 'counts too', side: 'internal', valuesPm: [size(8)] },
+      { kind: 'counts too', stepPm: um, side: 'internal', valuesPm: [size(8)] },
       'A reading of L6 was added: 18.008.',
     ],
     [
-      { kind: 'cut since', side: 'external', valuesPm: [size(0)] },
+      { kind: 'cut since', stepPm: um, side: 'external', valuesPm: [size(0)] },
       'P3 was cut since; it was 18.000.',
     ],
     [
-      { kind: 'mistyped', side: 'external', fromPm: size(-6), toPm: size(-4) },
+      { kind: 'mistyped', stepPm: um, side: 'external', fromPm: size(-6), toPm: size(-4) },
       'A reading of P3 was corrected from 17.994 to 17.996.',
     ],
     [
-      { kind: 'moved', side: 'external', valuePm: size(0), toPieceId: 'p4' },
+      { kind: 'moved', stepPm: um, side: 'external', valuePm: size(0), toPieceId: 'p4' },
       'A reading of P3 was moved to P4: 18.000.',
     ],
     [
-      { kind: 'moved', side: 'external', valuePm: size(0), toPieceId: 'p3' },
+      { kind: 'moved', stepPm: um, side: 'external', valuePm: size(0), toPieceId: 'p3' },
       'A reading of P3 was moved to another feature of it: 18.000.',
     ],
     [
-      { kind: 'moved place', side: 'external', valuePm: size(0), from: 'top A', to: 'top B' },
+      {
+        kind: 'moved place',
+        stepPm: um,
+        side: 'external',
+        valuePm: size(0),
+        from: 'top A',
+        to: 'top B',
+      },
       'A reading of P3, 18.000, was moved from top A to top B.',
     ],
+    [
+      { kind: 'counts too', stepPm: 10 * um, side: 'external', valuesPm: [size(10)] },
+      'A reading of P3 was added: 18.01.',
+    ],
     [{ kind: 'piece struck', side: 'internal' }, 'L6 was struck out.'],
+    [{ kind: 'piece scrapped', side: 'external' }, 'P3 was scrapped.'],
+    [{ kind: 'to be sleeved', side: 'internal' }, 'L6 is to be sleeved.'],
+    [{ kind: 'piece back', side: 'external' }, 'P3 takes part again.'],
     [{ kind: 'no size', side: 'internal' }, 'L6 has no size any more.'],
     [{ kind: 'sized again', side: 'internal' }, 'L6 has a size again.'],
     [
@@ -262,7 +304,7 @@ describe('a flag on a pair in words', () => {
     ],
     [{ kind: 'not known' }, 'The sizes are worked out otherwise than when it was recorded.'],
   ])('says what changed, from what to what (%#)', (change, words) => {
-    expect(changeWords(change, names, um, mm)).toBe(words);
+    expect(changeWords(change, names, mm)).toBe(words);
   });
 
   it('says on the board that what a pair stood on has changed, though its clearance has not', () => {

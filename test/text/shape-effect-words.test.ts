@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { governsChoiceWords, governsWords, shapeEffectWords } from '@/lib/text/shape-effect-words';
+import {
+  governsChoiceWords,
+  governsWords,
+  noShapeWords,
+  shapeEffectWords,
+  tooFewPlacesWords,
+} from '@/lib/text/shape-effect-words';
 
 const mm = { unit: 'mm', decimal: '.' } as const;
 const um = 1_000_000;
@@ -69,6 +75,15 @@ describe('shapeEffectWords', () => {
     expect(shapeEffectWords({ ...nothing, widest }, single, mm)).toEqual([
       'There the clearance will reach 0.062 with P1.',
     ]);
+  });
+});
+
+describe('pieces without a shape', () => {
+  it('are told from pieces read at too few places', () => {
+    expect(noShapeWords(['L1', 'L2'])).toBe(
+      'L1, L2: nothing larger than the doubt of the readings.',
+    );
+    expect(tooFewPlacesWords(['L3'])).toBe('L3: read at too few places to tell a shape.');
   });
 });
 

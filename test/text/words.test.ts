@@ -1,13 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import { driftWords, type DriftFacts } from '@/lib/text/drift-words';
 import { drawnEchoWords, drawnFaultWords } from '@/lib/text/draft-words';
-import { clearanceSteps, fitLimitsWords, wantedWords } from '@/lib/text/fit-words';
+import {
+  clearanceStep,
+  clearanceSteps,
+  fitLimitsWords,
+  stepWords,
+  wantedWords,
+} from '@/lib/text/fit-words';
 import { gaugeFaultWords } from '@/lib/text/gauge-fault-words';
 import { gaugeWords } from '@/lib/text/gauge-words';
 import { lengthWords } from '@/lib/text/length-words';
 import { problemWords } from '@/lib/text/problem-words';
 import { runHeadWords, runSentence } from '@/lib/text/run-words';
-import { cellDecisionWords, makeWords, noPartnerWords, pairChangedWords } from '@/lib/text/step';
+import {
+  cellDecisionWords,
+  makeWords,
+  mateStateWords,
+  mateWords,
+  noPartnerWords,
+  pairChangedWords,
+} from '@/lib/text/step';
 
 const mm = { unit: 'mm', decimal: '.' } as const;
 const inch = { unit: 'in', decimal: '.' } as const;
@@ -123,6 +136,20 @@ describe('fit words', () => {
 
   it('count steps of a thousandth or a ten-thousandth of an inch', () => {
     expect(clearanceSteps(-1 * um, mm)).toBe('\u22121');
+    // 0.0079 and 0.0081 mm are both 0.0003 in: counted in 0.00001 in they are told apart.
+    const tenth = clearanceStep(fit, 'in', um);
+    expect([7.9, 8.1].map((microns) => clearanceSteps(microns * um, inch, tenth))).toEqual([
+      '31',
+      '32',
+    ]);
+    expect(stepWords(inch, tenth)).toBe('in 0.00001 inch');
+    expect(wantedWords(fit, inch)).toBe('Wanted 0.00031 to 0.00047 clear, aim 0.00039.');
+    expect(fitLimitsWords('Liner', fit, inch)).toBe('its liner \u22120.00031 / \u22120.00047');
+    expect(clearanceStep(fit, 'mm', um)).toBe(um);
+    // No finer than the gauges show, and only where the band asks for it.
+    expect(clearanceStep(fit, 'in', 2_540_000)).toBe(2_540_000);
+    expect(clearanceStep({ minPm: 0, maxPm: 2 * um }, 'mm', 100_000)).toBe(100_000);
+    expect(clearanceStep({ minPm: 0, maxPm: 40 * um }, 'in', um)).toBe(2_540_000);
     expect(clearanceSteps(25_400_000, inch)).toBe('10');
   });
 });
@@ -158,8 +185,27 @@ describe('decisions in words', () => {
     expect(noPartnerWords('P3', 'Power piston in liner').says).toContain('suits no free partner');
     const marks = { internal: 'L1', external: 'P1' };
     expect(pairChangedWords(marks, 10 * um, 11 * um, um, mm).says).toBe(
-      'in L1 was recorded with 0.010 clear; the readings now give 0.011.',
+      'in L1 was recorded with 0.010 clear; the readings now give 0.011 clear.',
     );
+    expect(pairChangedWords(marks, 10 * um, -2 * um, um, mm).says).toBe(
+      'in L1 was recorded with 0.010 clear; the readings now give 0.002 tight.',
+    );
+    expect(pairChangedWords(marks, null, 11 * um, um, mm).says).toBe(
+      'in L1 was recorded without a size; the readings now give 0.011 clear.',
+    );
+  });
+});
+
+describe('a partner on the board', () => {
+  it('is in what is around it, or with what is inside it, and says what is settled', () => {
+    expect(mateWords('L1', 'external')).toBe('in L1');
+    expect(mateWords('P1', 'internal')).toBe('with P1');
+    expect((['final', 'locked', 'chosen', 'to make'] as const).map(mateStateWords)).toEqual([
+      'final',
+      '',
+      '',
+      'to make',
+    ]);
   });
 });
 
@@ -210,6 +256,13 @@ describe('faults in words', () => {
     };
     expect(problemWords(refused)).toBe(
       'Two pieces have that mark: P1 is taken. Nothing was changed.',
+    );
+    // The store's own reason is title and fault in one: it is said once.
+    const title = 'Another piece of this part has this mark';
+    const taken = { status: 422, code: 'mark-taken', title, errors: [{ at: 'mark', says: title }] };
+    expect(problemWords(taken)).toBe(`${title}. Nothing was changed.`);
+    expect(problemWords({ ...taken, code: 'final-pairs' })).toBe(
+      'Final pairs stand on this. Undo them on the Fits sheet first, each with its reason. Nothing was changed.',
     );
   });
 });

@@ -2,21 +2,24 @@
 
 import Link from 'next/link';
 import { memo } from 'react';
+import { cellKey } from '@/lib/rules/cells';
+import type { Mate } from '@/lib/rules/job-view';
 import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
+import { mateStateWords, mateWords } from '@/lib/text/step';
 import { useJob } from '../job/job-provider';
 import { BoardCell } from './board-cell';
 import styles from './board.module.css';
 
 type Props = { piece: Piece; features: Feature[]; picked: number };
 
-/** One piece: its mark, its mate, and a cell for each feature. */
+/** One piece: its mark, its mate at each feature that has one, and a cell for each feature. */
 export const PieceRow = memo(function PieceRow({ piece, features, picked }: Props) {
   const { view } = useJob();
-  const mate = view.mates.get(piece.id);
-  const mark = view.sheet.pieces.find((other) => other.id === mate?.pieceId)?.mark;
-  const fit = view.fits.find((candidate) => candidate.fit.id === mate?.fitId);
-  const inside = fit !== undefined && fit.externalFeature.partId === piece.partId;
+  const mates = features.flatMap((feature) => {
+    const mate = view.matesByFeature.get(cellKey(piece.id, feature.id));
+    return mate === undefined ? [] : [{ feature, mate }];
+  });
   const fate = piece.fate === 'scrapped' ? 'scrapped' : piece.fate === 'sleeve' ? 'to sleeve' : '';
   // What became of it is said of the feature it would have been paired by.
   const mated =
@@ -39,13 +42,15 @@ export const PieceRow = memo(function PieceRow({ piece, features, picked }: Prop
           </Link>
         )}
         {alone && <span className={styles.alone}>no partner</span>}
-        {mate !== undefined && (
-          <Link href={`/jobs/${piece.jobId}/fits`} className={styles.mateLink}>
-            {inside ? 'in' : 'with'} {mark}
-            {mate.state === 'final' && <span className="unseen">, final</span>}
-            {mate.state === 'to make' && <span className="unseen">, to make</span>}
-          </Link>
-        )}
+        {mates.map(({ feature, mate }) => (
+          <MateLink
+            key={feature.id}
+            piece={piece}
+            feature={feature}
+            mate={mate}
+            named={mates.length > 1}
+          />
+        ))}
       </td>
       {features.map((feature, index) => (
         <BoardCell key={feature.id} piece={piece} feature={feature} picked={index === picked} />
@@ -53,3 +58,22 @@ export const PieceRow = memo(function PieceRow({ piece, features, picked }: Prop
     </tr>
   );
 });
+
+/** The partner at one feature, and whether that is settled or still to make. */
+function MateLink(props: { piece: Piece; feature: Feature; mate: Mate; named: boolean }) {
+  const { piece, feature, mate, named } = props;
+  const { view } = useJob();
+  const mark = view.sheet.pieces.find((other) => other.id === mate.pieceId)?.mark ?? '';
+  const fit = view.fits.find((candidate) => candidate.fit.id === mate.fitId);
+  const side = fit?.externalFeature.id === feature.id ? 'external' : 'internal';
+  const state = mateStateWords(mate.state);
+  return (
+    <Link href={`/jobs/${piece.jobId}/fits`} className={styles.mateLink}>
+      {mateWords(mark, side)}
+      {state !== '' && (
+        <span className={mate.state === 'final' ? styles.mateState : 'unseen'}>, {state}</span>
+      )}
+      {named && <span className="unseen">, {feature.name.toLowerCase()}</span>}
+    </Link>
+  );
+}

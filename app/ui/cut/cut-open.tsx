@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react';
 import type { CutView } from '@/lib/rules/cuts/cut-view';
+import { dialUnit } from '@/lib/rules/cuts/slide';
 import { spindleWords } from '@/lib/text/bench-target';
 import { cutHeadWords } from '@/lib/text/cut-head-words';
 import { warmWords } from '@/lib/text/cut-warm-words';
@@ -154,7 +155,7 @@ export function CutOpen({ cut, saying, personId }: Props) {
             divisionPm={slide.divisionPm}
             divisions={onDial.divisions}
             dialAtPm={dialAtPm}
-            shown={chosen}
+            shown={{ ...chosen, unit: dialUnit(slide, chosen.unit) }}
           />
         )}
         <p className={styles.sentence} role="status">

@@ -1,5 +1,5 @@
 import type { CutView } from '@/lib/rules/cuts/cut-view';
-import type { Slide } from '@/lib/rules/cuts/slide';
+import { dialUnit, type Slide } from '@/lib/rules/cuts/slide';
 import { dialFigure, dialWords, fromToWords } from '@/lib/text/cut-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import styles from './cut.module.css';
@@ -19,6 +19,7 @@ const onDiameter = new Set(['outside', 'bore']);
 export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
   const { leftPm, resolutionPm, aim, turnToPm, advice } = cut;
   const past = advice.kind === 'past';
+  const unit = slide === null ? shown.unit : dialUnit(slide, shown.unit);
   const canStep = slide !== null && (cut.advice.kind === 'cut' || cut.advice.kind === 'spring');
   return (
     <div className={styles.pair}>
@@ -40,12 +41,16 @@ export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
       <section className={styles.put} aria-label="Put on the dial">
         <h2>Put on the dial</h2>
         <p className={styles.big}>
-          {onDial === null ? (canStep ? '0' : '\u2013') : dialFigure(onDial.dialPm, shown)}
+          {onDial === null
+            ? canStep
+              ? '0'
+              : '\u2013'
+            : dialFigure(onDial.dialPm, { ...shown, unit })}
         </p>
         <p className={styles.under}>
           {slide === null
             ? 'no slide said yet'
-            : dialWords(slide, onDial?.divisions ?? null, shown)}
+            : dialWords({ ...slide, unit }, onDial?.divisions ?? null, shown)}
         </p>
         {canStep && (
           <div className={styles.steps}>

@@ -1,6 +1,6 @@
 import type { CutView } from '@/lib/rules/cuts/cut-view';
 import type { JobView } from '@/lib/rules/job-view';
-import { dialFrom, type Slide } from '@/lib/rules/cuts/slide';
+import { dialFrom, dialUnit, type Slide } from '@/lib/rules/cuts/slide';
 import { cutAdviceWords, learnedWords, type CutAdviceFacts } from '@/lib/text/cut-words';
 import type { Said } from '@/lib/text/said';
 import type { Shown } from '@/lib/text/shown-size';
@@ -29,6 +29,7 @@ export function adviceSaid(
       lapPm,
       leftPm: cut.leftPm,
       bitesDialPm: slide === null ? 0 : dialFrom(slide.bitesPm, slide),
+      dialUnit: slide === null ? shown.unit : dialUnit(slide, shown.unit),
       springPm: cut.learnt.springPm,
     },
     shown,
@@ -48,6 +49,7 @@ export function learnedSaid(
       springs,
       springPm,
       bitesDialPm: slide === null ? 0 : dialFrom(slide.bitesPm, slide),
+      dialUnit: slide === null ? shown.unit : dialUnit(slide, shown.unit),
       resolutionPm,
     },
     shown,

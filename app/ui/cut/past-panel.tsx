@@ -2,10 +2,10 @@
 
 import type { CutView } from '@/lib/rules/cuts/cut-view';
 import type { PastChoices } from '@/lib/rules/cuts/past-choices';
-import { uuidv7 } from '@/lib/outbox/ids';
-import { fateNote, pastWords } from '@/lib/text/cut-past-words';
+import { fateNote, finalFirstWords, pastWords } from '@/lib/text/cut-past-words';
 import type { Said } from '@/lib/text/said';
 import type { Shown } from '@/lib/text/shown-size';
+import { tiePair } from '../fits/decide-pair';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
@@ -46,21 +46,26 @@ export function PastPanel({ cut, choices, shown, personId }: Props) {
 
   /** A person ties the piece to a partner, measured or still to make. */
   function tie(partnerId: string): void {
-    const [internalPieceId, externalPieceId] =
-      aim.side === 'external' ? [partnerId, piece.id] : [piece.id, partnerId];
-    void make('pair', {
-      id: uuidv7(),
-      jobId: view.sheet.job.id,
-      fitId: aim.partner!.fit.fit.id,
-      internalPieceId,
-      externalPieceId,
-      state: 'locked',
-      mark: '',
-      clearancePm: null,
-      uncertaintyPm: null,
-      decidedAt: null,
-      personId,
-    });
+    const { fit } = aim.partner!.fit;
+    const who = { decidedAt: new Date().toISOString(), personId };
+    void tiePair({ make, change }, view.sheet.pairs, fit, twoOf(partnerId), who);
+  }
+
+  function twoOf(partnerId: string) {
+    return aim.side === 'external'
+      ? { internalPieceId: partnerId, externalPieceId: piece.id }
+      : { internalPieceId: piece.id, externalPieceId: partnerId };
+  }
+
+  /** The final pair the piece is in, with the mark of its partner there; it has to be undone first. */
+  function finalWith(): string | null {
+    const pair = aim.partner?.fit.pairs.find(
+      (one) =>
+        one.state === 'final' &&
+        (one.internalPieceId === piece.id || one.externalPieceId === piece.id),
+    );
+    if (pair === undefined) return null;
+    return markOf(aim.side === 'external' ? pair.internalPieceId : pair.externalPieceId);
   }
 
   function befalls(fate: 'scrapped' | 'sleeve'): void {
@@ -72,10 +77,11 @@ export function PastPanel({ cut, choices, shown, personId }: Props) {
   }
 
   const options: { act: string; says: Said; onAct: () => void }[] = [];
-  if (words.other !== null) {
+  const final = finalWith();
+  if (words.other !== null && final === null) {
     options.push({ ...words.other, onAct: () => tie(choices.other!.partnerId) });
   }
-  if (words.make !== null) {
+  if (words.make !== null && final === null) {
     options.push({ ...words.make, onAct: () => tie(choices.make!.pieceId) });
   }
   options.push({ ...words.sleeve, onAct: () => befalls('sleeve') });
@@ -87,6 +93,7 @@ export function PastPanel({ cut, choices, shown, personId }: Props) {
           <SaidLine said={words.none} />
         </p>
       )}
+      {final === null ? null : <p>{finalFirstWords(piece.mark, final)}</p>}
       <ul>
         {options.map(({ act, says, onAct }, index) => (
           <li key={act}>

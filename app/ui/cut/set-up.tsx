@@ -1,15 +1,16 @@
 'use client';
 
 import { useState } from 'react';
-import { dialFrom } from '@/lib/rules/cuts/slide';
-import { typedSlide, type TypedSlide } from '@/lib/rules/cuts/typed-slide';
-import { dialFigure, ratioWords } from '@/lib/text/cut-words';
+import { dialUnit } from '@/lib/rules/cuts/slide';
+import { typedDialUnit, typedSlide, type TypedSlide } from '@/lib/rules/cuts/typed-slide';
+import { divisionHint } from '@/lib/text/cut-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { unitWords } from '@/lib/text/unit-words';
 import { Button } from '../primitives/button';
 import { Choice } from '../primitives/choice';
 import { Field } from '../primitives/field';
 import styles from './cut.module.css';
+import { slideKept, slideTyped } from './slide-typed';
 import type { CutSaying } from './use-cut-said';
 
 type Props = {
@@ -22,16 +23,12 @@ type Props = {
 
 /** The slide the cut is put on with, and what else no reading tells; kept on this device. */
 export function SetUp({ saying, shown, isNew, onDone }: Props) {
-  const { slide, lapPm } = saying.said;
-  const figure = (pm: number) => (pm === 0 ? '' : dialFigure(pm, shown));
-  const [typed, setTyped] = useState<TypedSlide>({
-    dial: slide?.dial ?? 'radius',
-    division: slide === null ? '' : figure(slide.divisionPm),
-    fineFeed: slide === null || slide.fineFeed === 1 ? '' : ratioWords(slide.fineFeed, 1, shown),
-    bites: slide === null ? '' : figure(dialFrom(slide.bitesPm, slide)),
-    lap: figure(lapPm),
-    dialAt: saying.dialAtPm === null ? '' : dialFigure(saying.dialAtPm, shown),
-  });
+  const [before] = useState(() => ({ ...saying.said, dialAtPm: saying.dialAtPm }));
+  const [typed, setTyped] = useState<TypedSlide>(() => slideTyped(before, shown));
+  const setting = {
+    ...shown,
+    dialUnit: before.slide === null ? shown.unit : dialUnit(before.slide, shown.unit),
+  };
   const [wrong, setWrong] = useState<readonly string[]>([]);
   const field = (name: Exclude<keyof TypedSlide, 'dial'>, error: string) => ({
     bench: true,
@@ -44,7 +41,7 @@ export function SetUp({ saying, shown, isNew, onDone }: Props) {
   });
 
   function keep(): void {
-    const read = typedSlide(typed, shown);
+    const read = typedSlide(typed, setting, slideKept(before, shown));
     if (read.kind === 'wrong') {
       setWrong(read.fields);
       return;
@@ -56,7 +53,7 @@ export function SetUp({ saying, shown, isNew, onDone }: Props) {
     onDone();
   }
 
-  const unit = unitWords(shown.unit);
+  const onDial = typedDialUnit(typed.division, setting);
   return (
     <form
       className={styles.setUp}
@@ -78,17 +75,17 @@ export function SetUp({ saying, shown, isNew, onDone }: Props) {
       />
       <Field
         label="One division"
-        hint={unit}
+        hint={divisionHint(setting.dialUnit, shown.decimal)}
         {...field('division', 'What one division of the dial stands for.')}
       />
       <Field
         label="Thinnest cut this tool bites"
-        hint={`${unit} on the dial`}
+        hint={`${unitWords(onDial)} on the dial`}
         {...field('bites', 'A length, or nothing.')}
       />
       <Field
         label="Leave on to lap"
-        hint={`${unit} on diameter`}
+        hint={`${unitWords(shown.unit)} on diameter`}
         {...field('lap', 'A length, or nothing.')}
       />
       <Field

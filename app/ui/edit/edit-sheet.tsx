@@ -9,6 +9,7 @@ import { Entry } from './entry';
 import { FeatureForm } from './feature-form';
 import { JobForm } from './job-form';
 import { PartForm } from './part-form';
+import { StruckFeatures, StruckParts } from './struck-lines';
 import styles from './edit.module.css';
 
 /** The job as drawn: everything written down from the drawing, each thing with its own form. */
@@ -55,6 +56,7 @@ export function EditSheet() {
               <FeatureForm part={part} feature={feature} onDone={close} />
             </Entry>
           ))}
+          <StruckFeatures partId={part.id} />
           <Entry
             open={open}
             onOpen={setOpen}
@@ -66,6 +68,7 @@ export function EditSheet() {
           </Entry>
         </section>
       ))}
+      <StruckParts />
       <Entry open={open} onOpen={setOpen} id="new part" title="Another part" remark="">
         <PartForm part={null} onDone={close} />
       </Entry>

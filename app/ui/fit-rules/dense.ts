@@ -11,7 +11,9 @@ const highestPx = 5;
 
 /** Whether there are too many pieces for uprights, bars and a mark for each. */
 export function isDense({ internal, external, toMake }: FitRulesData): boolean {
-  const most = Math.max(internal.pieces.length, external.pieces.length + toMake.length);
+  const bores = toMake.filter(({ make }) => make === 'internal').length;
+  const shafts = toMake.length - bores;
+  const most = Math.max(internal.pieces.length + bores, external.pieces.length + shafts);
   return most >= denseFrom;
 }
 

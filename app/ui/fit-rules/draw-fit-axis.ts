@@ -1,6 +1,7 @@
 import { fitRulesTitles } from '@/lib/text/fit-rules-words';
 import { formatLength } from '@/lib/units/format-length';
 import type { Shape } from '../strip/shape';
+import { shortened } from '../strip/shortened';
 import { textWidth } from '../strip/text-width';
 import {
   bandPx,
@@ -78,32 +79,44 @@ export function tickShapes({ data, scale, axis }: Place, { y, up, xOf, slidPm }:
 
 export type Titles = ReturnType<typeof fitRulesTitles>;
 
+/** Names wider than this are shortened; the picture's own text and the table say them whole. */
+const widestPx = 200;
+const gapPx = 12;
+
 /** Room for the titles at the left of both rules. */
 export function gutterOf({ internal, external }: Titles): number {
   const widths = [
     ...[internal.title, external.title].map((text) => textWidth({ text, sizePx: titlePx })),
     ...[internal.subtitle, external.subtitle].map((text) => textWidth({ text, sizePx: numeralPx })),
   ];
-  return Math.min(200, Math.max(72, ...widths)) + 12;
+  return Math.min(widestPx, Math.max(72, ...widths)) + gapPx;
 }
 
 export function titleShapes(
   { internal, external, between }: Titles,
-  at: { isNarrow: boolean; upperY: number; lowerY: number; heightPx: number },
+  at: { isNarrow: boolean; upperY: number; lowerY: number; heightPx: number; widthPx: number },
 ): Shapes {
   if (at.isNarrow) {
-    const both = (x: number, y: number, { title, subtitle }: Titles['internal']) => [
-      line('title', x, y, title),
-      line('subtitle', x + textWidth({ text: title, sizePx: titlePx }) + 10, y, subtitle),
-    ];
+    const both = (x: number, y: number, side: Titles['internal']) => {
+      const roomPx = at.widthPx - 2 * x - 10;
+      const subtitle = shortened(side.subtitle, numeralPx, roomPx / 2);
+      const leftPx = roomPx - textWidth({ text: subtitle, sizePx: numeralPx });
+      const title = shortened(side.title, titlePx, leftPx);
+      return [
+        line('title', x, y, title),
+        line('subtitle', x + textWidth({ text: title, sizePx: titlePx }) + 10, y, subtitle),
+      ];
+    };
     return [...both(8, 16, internal), ...both(8, at.heightPx - 4, external)];
   }
+  const title = (text: string) => shortened(text, titlePx, widestPx);
+  const subtitle = (text: string) => shortened(text, numeralPx, widestPx);
   return [
-    line('title', 0, at.upperY - 16, internal.title),
-    line('subtitle', 0, at.upperY + 2, internal.subtitle),
+    line('title', 0, at.upperY - 16, title(internal.title)),
+    line('subtitle', 0, at.upperY + 2, subtitle(internal.subtitle)),
     line('subtitle', 0, (at.upperY + at.lowerY) / 2 + 8, between),
-    line('title', 0, at.lowerY + 10, external.title),
-    line('subtitle', 0, at.lowerY + 28, external.subtitle),
+    line('title', 0, at.lowerY + 10, title(external.title)),
+    line('subtitle', 0, at.lowerY + 28, subtitle(external.subtitle)),
   ];
 }
 

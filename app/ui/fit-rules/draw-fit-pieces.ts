@@ -32,13 +32,13 @@ export function pieceShapes(pieces: readonly Standing[], { y, up, xOf }: Rule): 
 }
 
 /** A piece to make is a notch in its rule. */
-export function notchShapes(pieces: readonly Standing[], { y }: Rule): Shapes {
+export function notchShapes(pieces: readonly Standing[], { y, up }: Rule): Shapes {
   return pieces
     .filter(({ isToMake }) => isToMake)
     .map(({ x }) => ({
       kind: 'path',
       role: 'toMakeNotch',
-      d: `M${x - 8} ${y}L${x} ${y + 13}L${x + 8} ${y}Z`,
+      d: `M${x - 8} ${y}L${x} ${y + up * 13}L${x + 8} ${y}Z`,
     }));
 }
 

@@ -37,7 +37,7 @@ export function tieShapes(
   }
   const words = [
     ...ties.map(({ tie, line }) => ({
-      text: clearanceSteps(tie.clearancePm, shown),
+      text: clearanceSteps(tie.clearancePm, shown, shown.stepPm),
       line,
       padPx: tie.state === 'unsure' ? 4 : 0,
     })),

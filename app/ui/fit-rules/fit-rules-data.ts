@@ -9,6 +9,8 @@ export type FitRulesData = {
   resolutionPm: number | null;
   /** Clearance aimed at; the external rule is slid over by it. */
   aimPm: number;
+  /** What the clearances are counted in, pm; the usual step of the unit where it is left out. */
+  stepPm?: number;
   internal: FitRulesSide;
   external: FitRulesSide;
   ties: readonly FitTie[];
@@ -16,7 +18,7 @@ export type FitRulesData = {
 };
 
 export type FitRulesSide = {
-  /** The part, as a heading: "Liners". */
+  /** The part, as a heading: "Liner". */
   title: string;
   /** What is measured of it: "bore". */
   feature: string;
@@ -36,4 +38,10 @@ export type FitTie = {
 };
 
 /** A piece still to make, to its partner. */
-export type FitToMake = { internal: string; external: string; targetPm: number };
+export type FitToMake = {
+  internal: string;
+  external: string;
+  /** Which of the two is made; the external one where it is not said. */
+  make?: 'internal' | 'external';
+  targetPm: number;
+};

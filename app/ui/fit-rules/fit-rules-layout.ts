@@ -62,17 +62,12 @@ export function fitRulesLayout(
   const scale = fitRulesScale(data, axis, numeralPx);
   const shown = onlyPair(data, options.onlyPair);
 
-  const upper = standing(shown.internal.pieces, scale.internalX);
+  const upper = standing(
+    [...shown.internal.pieces, ...piecesToMake(shown, 'internal')],
+    scale.internalX,
+  );
   const lower = standing(
-    [
-      ...shown.external.pieces,
-      ...shown.toMake.map(({ external, targetPm }) => ({
-        mark: external,
-        sizePm: targetPm,
-        expandedPm: 0,
-        isToMake: true,
-      })),
-    ],
+    [...shown.external.pieces, ...piecesToMake(shown, 'external')],
     scale.externalX,
   );
   const dense = isDense(shown);
@@ -107,6 +102,7 @@ export function fitRulesLayout(
       ...(dense ? denseShapes(upper, top) : pieceShapes(upper, top)),
       ...tieShapes(shown, upper, lower, { upperY, lowerY, ...axis }, dense),
       ...(dense ? denseShapes(lower, bottom) : pieceShapes(lower, bottom)),
+      ...(dense ? [] : notchShapes(upper, top)),
       ...(dense ? [] : notchShapes(lower, bottom)),
       ...markShapes(markedAbove, lanesAbove.marks, {
         nearPx: marksTop,
@@ -118,9 +114,16 @@ export function fitRulesLayout(
         leaderPx: leaderBelowPx,
         towards: 1,
       }),
-      ...titleShapes(titles, { isNarrow, upperY, lowerY, heightPx }),
+      ...titleShapes(titles, { isNarrow, upperY, lowerY, heightPx, widthPx }),
     ],
   };
+}
+
+/** The pieces of one side that are still to make, each at its target. */
+function piecesToMake({ toMake }: FitRulesData, side: 'internal' | 'external') {
+  return toMake
+    .filter(({ make = 'external' }) => make === side)
+    .map((one) => ({ mark: one[side], sizePm: one.targetPm, expandedPm: 0, isToMake: true }));
 }
 
 function standing(

@@ -22,9 +22,12 @@ export function fitRulesScale(
   numeralPx: number,
 ): FitRulesScale {
   const { aimPm, internal, external, toMake } = data;
+  const targetsOf = (side: 'internal' | 'external') =>
+    toMake.flatMap(({ make = 'external', targetPm }) => (make === side ? [targetPm] : []));
   const covered = [
     ...sideSizes(internal),
-    ...[...sideSizes(external), ...toMake.map(({ targetPm }) => targetPm)].map((pm) => pm + aimPm),
+    ...targetsOf('internal'),
+    ...[...sideSizes(external), ...targetsOf('external')].map((pm) => pm + aimPm),
   ];
   if (covered.length === 0) covered.push(0);
   let fromPm = Math.min(...covered);

@@ -38,12 +38,13 @@ export function fitTableRows(data: FitRulesData): FitTableRow[] {
   return [
     ...ties.map((tie) => ({
       ...row(tie.internal, tie.external),
-      clear: clearanceFigure(tie.clearancePm, data),
+      clear: clearanceFigure(tie.clearancePm, data, data.stepPm),
       verdict: tie.state,
     })),
     ...toMake.map((piece) => ({
       ...row(piece.internal, piece.external),
-      externalSize: `to ${shownLength(piece.targetPm, stepPm, data)}`,
+      [piece.make === 'internal' ? 'internalSize' : 'externalSize']:
+        `to ${shownLength(piece.targetPm, stepPm, data)}`,
       verdict: 'to make',
     })),
     ...alone(internal.pieces).map((mark) => row(mark, nothing)),

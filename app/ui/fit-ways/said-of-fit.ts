@@ -1,9 +1,9 @@
 import type { Fit } from '@/lib/schema/fit';
 import { starterRules } from '@/lib/rules/ways/starter-rules';
 import { nothingSaid, type FitSaid } from '@/lib/rules/ways/read-wanted';
-import { clearanceFigure } from '@/lib/text/fit-words';
+import { exactFigure } from '@/lib/text/exact-figure';
 import type { Shown } from '@/lib/text/shown-size';
-import { fixedFigure, slopeFigure } from '@/lib/text/ways-words';
+import { slopeFigure } from '@/lib/text/ways-words';
 
 type Rule = { fixedPm: number; minNmPerMm: number; aimNmPerMm: number; maxNmPerMm: number };
 
@@ -11,7 +11,7 @@ type Rule = { fixedPm: number; minNmPerMm: number; aimNmPerMm: number; maxNmPerM
 export function saidOfFit(fit: Fit | null, shown: Shown): FitSaid {
   if (fit === null) return nothingSaid();
   const { minPm, maxPm, aimPm, way, governs } = fit;
-  const figure = (pm: number) => clearanceFigure(pm, shown);
+  const figure = (pm: number) => wholeFigure(pm, shown);
   const isMiddle = aimPm === Math.round((minPm + maxPm) / 2);
   const said: FitSaid = {
     ...nothingSaid(),
@@ -37,9 +37,14 @@ export function saidOfFit(fit: Fit | null, shown: Shown): FitSaid {
 export function ruleText(rule: Rule, shown: Shown): FitSaid['rule'] {
   const slope = (nmPerMm: number) => slopeFigure(nmPerMm, shown.decimal);
   return {
-    fixed: rule.fixedPm === 0 ? '' : fixedFigure(rule.fixedPm, shown),
+    fixed: rule.fixedPm === 0 ? '' : exactFigure(rule.fixedPm, shown),
     min: slope(rule.minNmPerMm),
     aim: slope(rule.aimNmPerMm),
     max: slope(rule.maxNmPerMm),
   };
+}
+
+/** Every digit a clearance has, and no fewer places than clearances are said to. */
+function wholeFigure(pm: number, shown: Shown): string {
+  return exactFigure(pm, shown, shown.unit === 'mm' ? 3 : 4);
 }

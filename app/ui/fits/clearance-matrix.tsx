@@ -4,6 +4,7 @@ import { useMemo, useRef } from 'react';
 import { cellKey } from '@/lib/rules/cells';
 import type { FitPiece, FitView } from '@/lib/rules/fit-view';
 import { matrixOrder } from '@/lib/rules/matrix-order';
+import { targetPair } from '@/lib/rules/target-pair';
 import { stepWords } from '@/lib/text/fit-words';
 import { shownSize } from '@/lib/text/shown-size';
 import { resolutionOf } from '../job/cell-shown';
@@ -13,7 +14,7 @@ import { MatrixHead } from './matrix-head';
 import { MatrixLegend } from './matrix-legend';
 import { MatrixLine } from './matrix-line';
 import { drawnOf } from './matrix-window';
-import { stepOf } from './step-of';
+import { clearanceStepOf, stepOf } from './step-of';
 import { columnPx, headPx, placeOf, useMatrixView } from './use-matrix-view';
 import styles from './matrix.module.css';
 
@@ -25,6 +26,7 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
   const { rows, columns } = useMemo(() => matrixOrder(fit), [fit]);
   const found = useMemo(() => lookUp(fit), [fit]);
   const stepPm = stepOf(view, fit);
+  const countPm = clearanceStepOf(view, fit, chosen.unit);
   const box = useRef<HTMLDivElement>(null);
   const ids = useMemo(
     () => ({
@@ -47,7 +49,7 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
     <section aria-label="Clearance of every pair" className={styles.panel}>
       <div className={styles.title}>
         <h2>Clearance of every pair</h2>
-        <span className={styles.remark}>{stepWords(chosen)}</span>
+        <span className={styles.remark}>{stepWords(chosen, countPm)}</span>
         <MatrixLegend />
       </div>
       <div className={styles.box} ref={box} onScroll={table.look}>
@@ -55,7 +57,7 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
           role="grid"
           tabIndex={-1}
           className={styles.grid}
-          aria-label={`Clearance of every pair, ${stepWords(chosen)}; interference has a minus`}
+          aria-label={`Clearance of every pair, ${stepWords(chosen, countPm)}; interference has a minus`}
           aria-rowcount={rows.length + 1}
           aria-colcount={columns.length + 1}
           style={{
@@ -121,6 +123,7 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
                       leftPx={headPx + column * columnPx}
                       isStop={isStop(row, column)}
                       stepPm={stepPm}
+                      countPm={countPm}
                       shown={shown}
                     />
                   );
@@ -158,9 +161,13 @@ export function ClearanceMatrix({ fit, onAsk }: Props) {
 }
 
 /** Pairs and pieces to make by the cell they stand in. */
-function lookUp({ pairs, toMake }: FitView) {
+function lookUp({ pairs, toMake, toBore }: FitView) {
   return {
-    pairs: new Map(pairs.map((p) => [cellKey(p.internalPieceId, p.externalPieceId), p])),
-    toMake: new Map(toMake.map((t) => [cellKey(t.partnerId, t.pieceId), t])),
+    pairs: new Map(pairs.map((p) => [keyOf(p), p])),
+    toMake: new Map([...toMake, ...toBore].map((t) => [keyOf(targetPair(t)), t])),
   };
+}
+
+function keyOf(pair: { internalPieceId: string; externalPieceId: string }): string {
+  return cellKey(pair.internalPieceId, pair.externalPieceId);
 }

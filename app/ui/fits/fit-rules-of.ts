@@ -1,9 +1,11 @@
 import type { FitPiece, FitView } from '@/lib/rules/fit-view';
 import type { JobView } from '@/lib/rules/job-view';
 import { drawnLimits, isOpen } from '@/lib/rules/feature-limits';
+import { targetPair } from '@/lib/rules/target-pair';
 import type { Shown } from '@/lib/text/shown-size';
 import type { Feature } from '@/lib/schema/feature';
 import { resolutionOf } from '../job/cell-shown';
+import { clearanceStepOf } from './step-of';
 import { fitRulesLayout } from '../fit-rules/fit-rules-layout';
 import type { FitRulesData } from '../fit-rules/fit-rules-data';
 
@@ -14,7 +16,7 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
   const nameOf = (feature: Feature) =>
     view.parts.find(({ part }) => part.id === feature.partId)?.part.name ?? '';
   const side = (feature: Feature, pieces: readonly FitPiece[]) => ({
-    title: `${nameOf(feature)}s`,
+    title: nameOf(feature),
     feature: feature.name.toLowerCase(),
     ...drawnLimits(feature),
     pieces: pieces.flatMap(({ piece, size, stillToCut }) =>
@@ -30,6 +32,7 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
     decimal: shown.decimal,
     resolutionPm: cell === undefined ? 1_000_000 : resolutionOf(view, cell, internalFeature),
     aimPm: wanted.aimPm,
+    stepPm: clearanceStepOf(view, fit, shown.unit),
     internal: side(internalFeature, internals),
     external: { ...side(externalFeature, externals), ...externalZone() },
     ties: fit.pairs.map((pair) => ({
@@ -38,11 +41,16 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
       clearancePm: pair.clearancePm,
       state: pair.verdict.state,
     })),
-    toMake: fit.toMake.map(({ pieceId, partnerId, targetPm }) => ({
-      internal: markOf(partnerId),
-      external: markOf(pieceId),
-      targetPm,
-    })),
+    toMake: [...fit.toMake, ...fit.toBore].map((target) => {
+      const { internalPieceId, externalPieceId } = targetPair(target);
+      const { make, targetPm } = target;
+      return {
+        internal: markOf(internalPieceId),
+        external: markOf(externalPieceId),
+        make,
+        targetPm,
+      };
+    }),
   };
 
   /** Where an external feature may lie at all: as drawn, else what the drawn bores leave it. */

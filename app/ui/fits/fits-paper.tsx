@@ -2,9 +2,16 @@
 
 import type { FitView } from '@/lib/rules/fit-view';
 import { matrixOrder } from '@/lib/rules/matrix-order';
+import { measuredBy } from '@/lib/rules/measured-by';
 import { wantedWords } from '@/lib/text/fit-words';
-import { matrixNotPrintedWords, paperCareWords, paperHeadings } from '@/lib/text/paper-words';
+import {
+  matrixNotPrintedWords,
+  paperCareWords,
+  paperHeadings,
+  paperNoteTitles,
+} from '@/lib/text/paper-words';
 import { purposeWords } from '@/lib/text/pairing-words';
+import { saidWords } from '@/lib/text/ways-words';
 import { scaleWords } from '@/lib/text/scale';
 import { unitWords } from '@/lib/text/unit-words';
 import { dayAndTime, dayOf } from '@/lib/text/when';
@@ -15,6 +22,7 @@ import { useJob } from '../job/job-provider';
 import { VerdictMark } from '../verdict/verdict-mark';
 import { fitRulesOf } from './fit-rules-of';
 import { PaperMatrix, printedMost } from './paper-matrix';
+import { paperNotes } from './paper-notes';
 import { paperRows } from './paper-rows';
 import { stepOf } from './step-of';
 import styles from './paper.module.css';
@@ -25,7 +33,7 @@ const rulesPx = 640;
 /** The sheet of one fit as it is printed: the pairs, the two zones to scale, the table of clearances, title block. */
 export function FitsPaper({ fit, at }: { fit: FitView; at: string }) {
   const { view, chosen } = useJob();
-  const { job, people, pieces } = view.sheet;
+  const { job, people, pieces, gauges, pairs } = view.sheet;
   const stepPm = stepOf(view, fit);
   const rules = fitRulesOf(view, fit, chosen);
   const { timesFullSize } = fitRulesLayout(rules, rulesPx);
@@ -33,6 +41,8 @@ export function FitsPaper({ fit, at }: { fit: FitView; at: string }) {
   const marks = new Map(pieces.map(({ id, mark }) => [id, mark]));
   const person = (id: string | null) => people.find((one) => one.id === id)?.name ?? null;
   const names = { mark: (id: string) => marks.get(id) ?? '', person };
+  const gauge = (id: string) => gauges.find((one) => one.id === id)?.name ?? 'a gauge';
+  const notes = paperNotes(fit, pairs, stepPm, chosen, { ...names, gauge }, dayOf);
   const headings = paperHeadings(rules.internal, rules.external);
   const purpose = fit.fit.purpose ?? 'worst best';
   return (
@@ -61,7 +71,7 @@ export function FitsPaper({ fit, at }: { fit: FitView; at: string }) {
                     .join(', ')}
                 </p>
                 <p className={styles.wanted}>
-                  {fit.fit.name}. {wantedWords(fit.fit, chosen)}
+                  {fit.fit.name}. {wantedWords(fit.fit, chosen)} {saidWords(fit.fit, chosen)}
                 </p>
               </header>
               <table className={styles.pairs}>
@@ -99,6 +109,8 @@ export function FitsPaper({ fit, at }: { fit: FitView; at: string }) {
                   chosen,
                 )}
               </p>
+              <Notes title={paperNoteTitles.flagged} lines={notes.flagged} />
+              <Notes title={paperNoteTitles.undone} lines={notes.undone} />
               <div className={styles.rules}>
                 <FitRules data={rules} width={rulesPx} />
               </div>
@@ -119,7 +131,10 @@ export function FitsPaper({ fit, at }: { fit: FitView; at: string }) {
       </table>
       <dl className={styles.block}>
         <Cell label="Title" value={`${job.name}: pairs and fits`} wide />
-        <Cell label="Measured by" value={person(chosen.personId) ?? ''} />
+        <Cell
+          label="Measured by"
+          value={measuredBy(view, fit).map(person).filter(Boolean).join(', ')}
+        />
         <Cell label="Lengths" value={unitWords(chosen.unit)} />
         <Cell label="Sizes at" value="as read" />
         <Cell label="Sheet" value="3 Fits" />
@@ -138,6 +153,20 @@ export function FitsPaper({ fit, at }: { fit: FitView; at: string }) {
     );
     return view.sheet.gauges.filter(({ id }) => used.has(id)).map(({ name }) => name);
   }
+}
+
+function Notes({ title, lines }: { title: string; lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <section className={styles.says} aria-label={title}>
+      <p>{title}</p>
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
 }
 
 function Cell({ label, value, wide = false }: { label: string; value: string; wide?: boolean }) {

@@ -3,20 +3,22 @@
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { wantedWords } from '@/lib/text/fit-words';
+import { pairsFinalWords } from '@/lib/text/pair-record-words';
 import { scaleWords } from '@/lib/text/scale';
 import { saidWords } from '@/lib/text/ways-words';
 import { FittedFitRules } from '../fit-rules/fit-rules';
 import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
 import { Button } from '../primitives/button';
-import { LinkButton } from '../primitives/link-button';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
 import { SelectField } from '../primitives/field';
 import { ClearanceMatrix } from './clearance-matrix';
 import { fitRulesOf, timesFullSizeOf } from './fit-rules-of';
 import { FitDetails } from './fit-details';
+import { FitsOut } from './fits-out';
 import { FitsPaper } from './fits-paper';
+import { NothingToMake } from './nothing-to-make';
 import { PairList } from './pair-list';
 import { TargetCard } from './target-card';
 import { TwinTable } from './twin-table';
@@ -45,13 +47,15 @@ export function FitsSheet() {
         <EmptyState sentence="No fits yet. Say which bore runs on which shaft, and how freely.">
           <WantedForm fit={null} />
         </EmptyState>
+        <FitsOut />
       </SheetFrame>
     );
   }
   const toMake = [...fit.toMake, ...fit.toBore];
   const started = toMake.find((target) => target.nowPm !== null);
   const target = toMake.find((one) => one.pieceId === asked) ?? started ?? toMake[0];
-  const made = fit.pairs.filter((pair) => pair.state !== 'locked').length;
+  const final = fit.pairs.filter((pair) => pair.state === 'final').length;
+  const most = Math.min(fit.internals.length, fit.externals.length);
   const rules = fitRulesOf(view, fit, chosen);
   const sheet = (
     <SheetFrame
@@ -61,7 +65,7 @@ export function FitsSheet() {
         { label: 'Sizes at', value: 'as read' },
         { label: 'Rules drawn', value: scaleWords(timesFullSizeOf(rules)) },
       ]}
-      right={[{ label: 'Pairs', value: `${made} of ${fit.internals.length} made` }]}
+      right={[{ label: 'Pairs', value: pairsFinalWords(final, most) }]}
     >
       <div className={styles.head}>
         <h1>{fit.fit.name}</h1>
@@ -95,13 +99,7 @@ export function FitsSheet() {
         <div className={styles.columns}>
           <div className={styles.left}>
             {target === undefined ? (
-              <section className={styles.card}>
-                <h2>Nothing left to make</h2>
-                <p className="t-sentence">
-                  Every piece of this fit has a size. What has no partner is named under the table.
-                </p>
-                <LinkButton href={`/jobs/${fit.fit.jobId}/bench`}>To the bench</LinkButton>
-              </section>
+              <NothingToMake fit={fit} />
             ) : (
               <TargetCard fit={fit} target={target} onAsk={setAsked} />
             )}
@@ -114,6 +112,7 @@ export function FitsSheet() {
         </div>
       </div>
       <FitDetails key={fit.fit.id} fit={fit} onMade={setFitId} />
+      <FitsOut />
       <GovernsPanel key={`governs ${fit.fit.id}`} fit={fit} />
       <HotColdPanel key={`hot ${fit.fit.id}`} fit={fit} />
     </SheetFrame>

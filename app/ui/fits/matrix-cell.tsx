@@ -1,11 +1,12 @@
 'use client';
 
 import { memo } from 'react';
-import { clearanceOf, type ChosenPair, type FitPiece } from '@/lib/rules/fit-view';
+import type { ChosenPair, FitPiece } from '@/lib/rules/fit-view';
+import { madeClearance } from '@/lib/rules/made-clearance';
 import type { Target } from '@/lib/rules/target';
 import type { Fit } from '@/lib/schema/fit';
 import { clearanceSteps } from '@/lib/text/fit-words';
-import { pairWords, toMakeWords } from '@/lib/text/matrix-words';
+import { noClearanceWords, pairWords, toMakeWords } from '@/lib/text/matrix-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { VerdictMark } from '../verdict/verdict-mark';
 import styles from './matrix.module.css';
@@ -26,12 +27,14 @@ export type CellProps = {
   /** The one cell of the table that Tab comes to. */
   isStop: boolean;
   stepPm: number;
+  /** What the figures count in, pm. */
+  countPm: number;
   shown: Shown;
 };
 
 /** One pair of the table: its clearance with its mark, the aim of a piece to make, or nothing. */
 export const MatrixCell = memo(function MatrixCell(props: CellProps) {
-  const { fit, internal, external, pair, toMake, apart, shown, stepPm } = props;
+  const { fit, internal, external, pair, toMake, apart, shown, stepPm, countPm } = props;
   const marks = { internal: internal.piece.mark, external: external.piece.mark };
   const place = {
     role: 'gridcell',
@@ -41,19 +44,21 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
     style: { left: props.leftPx },
   } as const;
   if (toMake !== undefined) {
-    const facts = { ...marks, targetPm: toMake.targetPm, aimPm: fit.aimPm };
+    const { make, targetPm } = toMake;
+    const facts = { ...marks, make, targetPm, aimPm: fit.aimPm };
     return (
       <div {...place} className={`${styles.cell} ${styles.toMake}`}>
-        <span aria-hidden>aim {clearanceSteps(fit.aimPm, shown)}</span>
+        <span aria-hidden>aim {clearanceSteps(fit.aimPm, shown, countPm)}</span>
         <span className="unseen">{toMakeWords(facts, stepPm, shown)}</span>
       </div>
     );
   }
-  const clearance = external.stillToCut ? null : (pair ?? clearanceOf(internal, external, fit));
+  const made = madeClearance(internal, external, fit);
+  const clearance = made === null ? null : (pair ?? made);
   const out = outOf(internal, external);
   if (clearance === null || clearance.chance === null) {
-    const names = `${marks.external} in ${marks.internal}: not measured`;
-    return <div {...place} className={styles.cell} data-out={out} aria-label={names} />;
+    const words = noClearanceWords(marks, stillToCut(internal, external));
+    return <div {...place} className={styles.cell} data-out={out} aria-label={words} />;
   }
   const { verdict, clearancePm, chance } = clearance;
   const state = pair?.state ?? null;
@@ -67,7 +72,7 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
       data-flag={(pair?.flag ?? null) === null ? undefined : ''}
     >
       <span className={apart ? 'struck' : undefined} aria-hidden>
-        {clearanceSteps(clearancePm, shown)}
+        {clearanceSteps(clearancePm, shown, countPm)}
       </span>
       <span className="unseen">
         {pairWords(
@@ -80,6 +85,11 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
     </div>
   );
 });
+
+/** The marks of those of two pieces that metal is still to come off. */
+export function stillToCut(...pieces: readonly FitPiece[]): string[] {
+  return pieces.flatMap(({ piece, stillToCut: is }) => (is ? [piece.mark] : []));
+}
 
 /** Whether a line goes through the row, the column or both. */
 function outOf(internal: FitPiece, external: FitPiece): string | undefined {

@@ -19,7 +19,7 @@ type Props = {
 export const MatrixHead = memo(function MatrixHead(props: Props) {
   const { piece, side, size, index, leftPx, isStop } = props;
   const { mark } = piece.piece;
-  const what = side === 'row' ? 'not measured' : 'to make';
+  const what = side === 'row' && !piece.stillToCut ? 'not measured' : 'to make';
   return (
     <div
       role={side === 'row' ? 'rowheader' : 'columnheader'}

@@ -1,11 +1,14 @@
 'use client';
 
 import { cellKey } from '@/lib/rules/cells';
-import { clearanceOf, type FitPiece, type FitView } from '@/lib/rules/fit-view';
+import type { FitPiece, FitView } from '@/lib/rules/fit-view';
+import { madeClearance } from '@/lib/rules/made-clearance';
 import { pairRow } from '@/lib/rules/pair-row';
-import { leftOutWords, pairWords, toMakeWords } from '@/lib/text/matrix-words';
+import { targetPair } from '@/lib/rules/target-pair';
+import { leftOutWords, noClearanceWords, pairWords, toMakeWords } from '@/lib/text/matrix-words';
 import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
+import { stillToCut } from './matrix-cell';
 import { usePairActs } from './use-pair-acts';
 import styles from './matrix.module.css';
 
@@ -59,16 +62,18 @@ export function MatrixLine({ fit, internal, external, stepPm }: Props) {
 
   function wordsOf(inner: FitPiece, outer: FitPiece): string {
     const marks = { internal: inner.piece.mark, external: outer.piece.mark };
-    const target = fit.toMake.find(
-      ({ partnerId, pieceId }) => partnerId === inner.piece.id && pieceId === outer.piece.id,
-    );
+    const target = [...fit.toMake, ...fit.toBore].find((one) => {
+      const { internalPieceId, externalPieceId } = targetPair(one);
+      return internalPieceId === inner.piece.id && externalPieceId === outer.piece.id;
+    });
     if (target !== undefined) {
-      const facts = { ...marks, targetPm: target.targetPm, aimPm: fit.fit.aimPm };
+      const { make, targetPm } = target;
+      const facts = { ...marks, make, targetPm, aimPm: fit.fit.aimPm };
       return `${toMakeWords(facts, stepPm, chosen)}.`;
     }
-    const clearance = outer.stillToCut ? null : clearanceOf(inner, outer, fit.fit);
+    const clearance = madeClearance(inner, outer, fit.fit);
     if (clearance === null || clearance.chance === null) {
-      return `${marks.external} in ${marks.internal}: not measured.`;
+      return `${noClearanceWords(marks, stillToCut(inner, outer))}.`;
     }
     const pair = fit.pairs.find(
       (one) => one.internalPieceId === inner.piece.id && one.externalPieceId === outer.piece.id,

@@ -29,7 +29,7 @@ export function PairFlagNote({ pair, acts, stepPm }: Props) {
       </p>
       <ul>
         {flag.changes.map((change) => (
-          <li key={JSON.stringify(change)}>{changeWords(change, names, stepPm, chosen)}</li>
+          <li key={JSON.stringify(change)}>{changeWords(change, names, chosen)}</li>
         ))}
       </ul>
       <Button disabled={acts.busy} onClick={() => void acts.letStand(pair)}>

@@ -28,7 +28,7 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
   const { internal, external } = marks;
   const name = `${external} in ${internal}`;
   const clear = shownSize(
-    { valuePm: pair.clearancePm, expandedPm: Math.max(1, 2 * pair.standardPm) },
+    { valuePm: pair.clearancePm, expandedPm: Math.max(1, pair.expandedPm) },
     stepPm,
     chosen,
   );
@@ -64,7 +64,7 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
         )}
       </span>
       {pair.flag !== null && <PairFlagNote fit={fit} pair={pair} acts={acts} stepPm={stepPm} />}
-      {isFinal && <PairRecord pair={pair} acts={acts} stepPm={stepPm} />}
+      {isFinal && <PairRecord fit={fit} pair={pair} acts={acts} stepPm={stepPm} />}
     </li>
   );
 }

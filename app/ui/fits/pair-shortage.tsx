@@ -31,8 +31,8 @@ export function PairShortage({ fit, stepPm }: { fit: FitView; stepPm: number }) 
         value={cut}
         onChange={setCut}
         options={[
-          { value: 'external', label: `${partOf(fit.externalFeature.partId)}s` },
-          { value: 'internal', label: `${partOf(fit.internalFeature.partId)}s` },
+          { value: 'external', label: partOf(fit.externalFeature.partId) },
+          { value: 'internal', label: partOf(fit.internalFeature.partId) },
         ]}
       />
       <ul aria-label="The least work that completes it">

@@ -1,11 +1,13 @@
 'use client';
 
 import { cellKey } from '@/lib/rules/cells';
-import { clearanceOf, type FitPiece, type FitView } from '@/lib/rules/fit-view';
+import type { FitPiece, FitView } from '@/lib/rules/fit-view';
+import { madeClearance } from '@/lib/rules/made-clearance';
 import { matrixOrder } from '@/lib/rules/matrix-order';
 import { clearanceSteps, stepWords } from '@/lib/text/fit-words';
 import { useJob } from '../job/job-provider';
 import { VerdictMark } from '../verdict/verdict-mark';
+import { clearanceStepOf } from './step-of';
 import styles from './paper.module.css';
 
 /** Past this many on a side the table of clearances is left to the screen. */
@@ -14,14 +16,15 @@ const columnsMost = 8;
 
 /** The table of clearances on paper, in stretches of columns that the sheet is wide enough for. */
 export function PaperMatrix({ fit }: { fit: FitView }) {
-  const { chosen } = useJob();
+  const { view, chosen } = useJob();
+  const countPm = clearanceStepOf(view, fit, chosen.unit);
   const { rows, columns } = matrixOrder(fit);
   const stretches = Array.from({ length: Math.ceil(columns.length / columnsMost) }, (_, index) =>
     columns.slice(index * columnsMost, (index + 1) * columnsMost),
   );
   return stretches.map((stretch) => (
     <table key={stretch[0]!.piece.id} className={styles.matrix}>
-      <caption>Clearance of every pair, {stepWords(chosen)}</caption>
+      <caption>Clearance of every pair, {stepWords(chosen, countPm)}</caption>
       <thead>
         <tr>
           <td />
@@ -39,7 +42,13 @@ export function PaperMatrix({ fit }: { fit: FitView }) {
               {internal.piece.mark}
             </th>
             {stretch.map((external) => (
-              <Cell key={external.piece.id} fit={fit} internal={internal} external={external} />
+              <Cell
+                key={external.piece.id}
+                fit={fit}
+                internal={internal}
+                external={external}
+                countPm={countPm}
+              />
             ))}
           </tr>
         ))}
@@ -48,10 +57,10 @@ export function PaperMatrix({ fit }: { fit: FitView }) {
   ));
 }
 
-function Cell(props: { fit: FitView; internal: FitPiece; external: FitPiece }) {
-  const { fit, internal, external } = props;
+function Cell(props: { fit: FitView; internal: FitPiece; external: FitPiece; countPm: number }) {
+  const { fit, internal, external, countPm } = props;
   const { chosen } = useJob();
-  const clearance = external.stillToCut ? null : clearanceOf(internal, external, fit.fit);
+  const clearance = madeClearance(internal, external, fit.fit);
   if (clearance === null) return <td />;
   const [inner, outer] = [internal.piece.id, external.piece.id];
   const pair = fit.pairs.find(
@@ -61,7 +70,7 @@ function Cell(props: { fit: FitView; internal: FitPiece; external: FitPiece }) {
   return (
     <td data-state={pair?.state}>
       <span className={isOut ? 'struck' : undefined}>
-        {clearanceSteps(clearance.clearancePm, chosen)}
+        {clearanceSteps(clearance.clearancePm, chosen, countPm)}
       </span>{' '}
       {clearance.verdict.state !== 'out' && (
         <VerdictMark state={clearance.verdict.state} side={clearance.verdict.side} />

@@ -1,7 +1,9 @@
 import type { ChosenPair, FitPiece, FitView } from '@/lib/rules/fit-view';
+import { targetPair } from '@/lib/rules/target-pair';
 import { chanceWords } from '@/lib/text/chance-words';
 import { clearanceVerdict } from '@/lib/text/matrix-words';
 import { clearWords } from '@/lib/text/clear-words';
+import { paperMakeWords } from '@/lib/text/paper-words';
 import { shownLength, shownSize, type Shown } from '@/lib/text/shown-size';
 import type { VerdictSide, VerdictState } from '@/lib/text/verdict';
 
@@ -30,7 +32,6 @@ export function paperRows(
   names: { mark: (id: string) => string; person: (id: string | null) => string | null },
   dayOf: (instant: string) => string,
 ): PaperRow[] {
-  const byId = new Map([...fit.internals, ...fit.externals].map((one) => [one.piece.id, one]));
   const sizeOf = (one: FitPiece | undefined) => {
     if (one === undefined || one.size === null) return '';
     const { value, plusMinus } = shownSize(one.size, stepPm, shown);
@@ -40,9 +41,9 @@ export function paperRows(
   const row = (internalId: string | null, externalId: string | null) => ({
     ...blank,
     internal: internalId === null ? '' : names.mark(internalId),
-    internalSize: internalId === null ? '' : sizeOf(byId.get(internalId)),
+    internalSize: internalId === null ? '' : sizeOf(fit.every.get(internalId)),
     external: externalId === null ? '' : names.mark(externalId),
-    externalSize: externalId === null ? '' : sizeOf(byId.get(externalId)),
+    externalSize: externalId === null ? '' : sizeOf(fit.every.get(externalId)),
     mark: { state: 'none', side: null } as PaperRow['mark'],
   });
 
@@ -50,7 +51,7 @@ export function paperRows(
     const { verdict, chance } = pair;
     const size = {
       valuePm: Math.abs(pair.clearancePm),
-      expandedPm: Math.max(1, 2 * pair.standardPm),
+      expandedPm: Math.max(1, pair.expandedPm),
     };
     const clear = shownSize(size, stepPm, shown);
     return {
@@ -63,14 +64,19 @@ export function paperRows(
       remark: remarkOf(pair),
     };
   });
-  const toMake = fit.toMake.map((target): PaperRow => {
-    const made = row(target.partnerId, target.pieceId);
-    const remark = `make to ${shownLength(target.targetPm, stepPm, shown)}`;
-    return { ...made, externalSize: '', mark: { state: 'to make', side: null }, remark };
+  const toMake = [...fit.toMake, ...fit.toBore].map((target): PaperRow => {
+    const { internalPieceId, externalPieceId } = targetPair(target);
+    const to = shownLength(target.targetPm, stepPm, shown);
+    return {
+      ...row(internalPieceId, externalPieceId),
+      [target.make === 'external' ? 'externalSize' : 'internalSize']: '',
+      mark: { state: 'to make', side: null },
+      remark: paperMakeWords(names.mark(target.pieceId), to),
+    };
   });
   const said = new Set([
     ...fit.pairs.flatMap((pair) => [pair.internalPieceId, pair.externalPieceId]),
-    ...fit.toMake.flatMap((target) => [target.partnerId, target.pieceId]),
+    ...[...fit.toMake, ...fit.toBore].flatMap((target) => [target.partnerId, target.pieceId]),
   ]);
   const alone = (list: readonly FitPiece[], isInternal: boolean) =>
     list

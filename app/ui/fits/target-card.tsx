@@ -1,20 +1,32 @@
 'use client';
 
-import { gaugeEnough } from '@/lib/rules/cuts/gauge-enough';
+import { Fragment } from 'react';
+import { gaugeForTarget } from '@/lib/rules/gauge-for-target';
+import { targetHeat } from '@/lib/rules/heat/target-heat';
 import type { FitView } from '@/lib/rules/fit-view';
 import type { Target } from '@/lib/rules/target';
 import { formatLength } from '@/lib/units/format-length';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { gaugeEnoughWords } from '@/lib/text/gauge-enough-words';
 import { shownLength, shownSize } from '@/lib/text/shown-size';
+import {
+  governedByWords,
+  moreToMakeWords,
+  notProvableWords,
+  targetHeatRemark,
+  targetHeatRows,
+} from '@/lib/text/target-card-words';
 import { useCutSaid } from '../cut/use-cut-said';
-import { resolutionOf, stripOf } from '../job/cell-shown';
+import { resolutionOf, stripOf, targetStepOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
 import { LinkButton } from '../primitives/link-button';
 import { WorkingFigure } from '../primitives/working-figure';
 import { FittedStrip } from '../strip/fitted-strip';
 import { MetalLeft } from './metal-left';
 import styles from './fits.module.css';
+
+/** So many others are named. */
+const othersMost = 12;
 
 type Props = { fit: FitView; target: Target; onAsk: (pieceId: string) => void };
 
@@ -32,18 +44,27 @@ export function TargetCard({ fit, target, onAsk }: Props) {
   const { said } = useCutSaid(view, at);
   const cell = view.cell(target.pieceId, feature.id);
   const partnerCell = view.cell(target.partnerId, partnerFeature.id);
-  const step = resolutionOf(view, partnerCell, partnerFeature);
+  const partnerStep = resolutionOf(view, partnerCell, partnerFeature);
+  const step = targetStepOf(view, fit, target);
   const figure = (pm: number) => shownLength(pm, step, chosen);
-  const governs = target.partnerSize.place;
-  const partnerFigure = shownSize(target.partnerSize, step, chosen);
+  const partnerFigure = shownSize(target.partnerSize, partnerStep, chosen);
   const others = [...fit.toMake, ...fit.toBore].filter(({ pieceId }) => pieceId !== target.pieceId);
-  const size = cell.size ?? target.partnerSize;
-  const enough = gaugeEnough(size, target.limits, step);
+  const own = fit.every.get(target.pieceId)?.size ?? null;
+  const size = own ?? target.partnerSize;
+  const sizes = { own, partner: target.partnerSize };
+  const enough = gaugeForTarget(sizes, target.limits, view.cells.gauges);
+  const heat = targetHeat(view.sheet, fit, target);
+  const partName = (partId: string) =>
+    view.sheet.parts.find(({ id }) => id === partId)?.name.toLowerCase() ?? '';
+  const names = {
+    outer: partName(fit.internalFeature.partId),
+    inner: partName(fit.externalFeature.partId),
+  };
   const poor = gaugeEnoughWords(
     enough,
     {
       gauge: view.sheet.gauges.find(({ id }) => id === size.gaugeId)?.name ?? '',
-      mark: cell.size === null ? '' : mark,
+      mark: own === null ? '' : mark,
       readings: size.count,
       expandedPm: size.expandedPm,
       bandPm: target.limits.upperPm - target.limits.lowerPm,
@@ -88,23 +109,33 @@ export function TargetCard({ fit, target, onAsk }: Props) {
           </dd>
         </dl>
       ) : (
-        <p className={styles.decide}>
-          The doubt of the two sizes is wider than the fit: these gauges cannot prove it. Measure{' '}
-          {partner} again, finer, or make it to the target and say so on the record.
-        </p>
+        <p className={styles.decide}>{notProvableWords(partner)}</p>
       )}
       {poor === '' ? null : <p className={styles.decide}>{poor}</p>}
       <dl className={styles.facts}>
-        {governs !== null && (
-          <>
-            <dt>Governed by</dt>
-            <dd>
-              {partner} {governs.station}, across {governs.direction}
-            </dd>
-          </>
-        )}
-        <MetalLeft target={target} said={said} resolutionPm={step} shown={chosen} />
+        <dt>Governed by</dt>
+        <dd>{governedByWords(partner, target.partnerSize.place, partnerFeature)}</dd>
+        <MetalLeft
+          target={target}
+          kind={feature.kind}
+          said={said}
+          resolutionPm={step}
+          shown={chosen}
+        />
       </dl>
+      {heat !== null && (
+        <>
+          <dl className={styles.facts} aria-label="Hot, estimated">
+            {targetHeatRows(heat, names, chosen).map(({ label, figure: about }) => (
+              <Fragment key={label}>
+                <dt>{label}</dt>
+                <dd>{about}</dd>
+              </Fragment>
+            ))}
+          </dl>
+          <p className={styles.estimate}>{targetHeatRemark(heat.isGuess)}</p>
+        </>
+      )}
       {target.nowPm === null ? (
         <LinkButton kind="main" href={bench}>
           Measure {mark}
@@ -119,13 +150,16 @@ export function TargetCard({ fit, target, onAsk }: Props) {
       )}
       {others.length > 0 && (
         <ul className={styles.others} aria-label="Also to make">
-          {others.slice(0, 12).map((other) => (
+          {others.slice(0, othersMost).map((other) => (
             <li key={other.pieceId}>
               <button type="button" onClick={() => onAsk(other.pieceId)}>
-                {markOf(other.pieceId)} to {figure(other.targetPm)}, for {markOf(other.partnerId)}
+                {markOf(other.pieceId)} to{' '}
+                {shownLength(other.targetPm, targetStepOf(view, fit, other), chosen)}, for{' '}
+                {markOf(other.partnerId)}
               </button>
             </li>
           ))}
+          {others.length > othersMost && <li>{moreToMakeWords(others.length - othersMost)}</li>}
         </ul>
       )}
       <p className={styles.care}>Spindle stopped before you measure.</p>

@@ -3,11 +3,10 @@
 import type { ChosenPair, FitView } from '@/lib/rules/fit-view';
 import { freePairMark } from '@/lib/rules/free-pair-mark';
 import { pairLook } from '@/lib/rules/pair-look';
-import { pairRow } from '@/lib/rules/pair-row';
 import type { PairingPurpose } from '@/lib/schema/fit';
-import { uuidv7 } from '@/lib/outbox/ids';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
+import { decidePair } from './decide-pair';
 
 /** What a person can decide about the pairs of a fit. Each is kept with who and when; true once it is kept. */
 export function usePairActs(fit: FitView) {
@@ -64,19 +63,8 @@ export function usePairActs(fit: FitView) {
   };
 
   function decide(internalPieceId: string, externalPieceId: string, fields: object) {
-    const row = pairRow(view.sheet.pairs, fit.fit.id, internalPieceId, externalPieceId);
-    if (row !== undefined) return change('pair', row.id, { version: row.version, ...fields });
-    return make('pair', {
-      id: uuidv7(),
-      jobId: fit.fit.jobId,
-      fitId: fit.fit.id,
-      internalPieceId,
-      externalPieceId,
-      mark: '',
-      clearancePm: null,
-      uncertaintyPm: null,
-      ...fields,
-    });
+    const two = { internalPieceId, externalPieceId };
+    return decidePair({ make, change }, view.sheet.pairs, fit.fit, two, { ...fields });
   }
 }
 

@@ -4,6 +4,7 @@ import { useState, type FormEvent } from 'react';
 import type { Fit } from '@/lib/schema/fit';
 import { uuidv7 } from '@/lib/outbox/ids';
 import { isExternal, isInternal } from '@/lib/rules/feature-sides';
+import { keptWanted } from '@/lib/rules/ways/kept-wanted';
 import { readWanted, type FitSaid, type WantedFault } from '@/lib/rules/ways/read-wanted';
 import { FitWayFields } from '../fit-ways/fit-way-fields';
 import { saidOfFit } from '../fit-ways/said-of-fit';
@@ -134,7 +135,11 @@ export function WantedForm({ fit, onDone, onLeave }: Props) {
     if (!untouched && read.kind === 'wrong') return setWrong(read.wrong);
     setWrong(null);
     const wanted =
-      untouched || read.kind === 'wrong' ? { governs: said.governs } : { ...read.fields };
+      untouched || read.kind === 'wrong'
+        ? { governs: said.governs }
+        : fit === null
+          ? read.fields
+          : keptWanted(fit, first, said, read.fields);
     const name = called.trim() || nameOf();
     const id = fit?.id ?? uuidv7();
     const done =

@@ -5,7 +5,13 @@ import type { Fit } from '@/lib/schema/fit';
 import type { FitPiece, FitView } from '@/lib/rules/fit-view';
 import type { JobView } from '@/lib/rules/job-view';
 import { shapeEffect, type ShapeEffect } from '@/lib/rules/shape-effect';
-import { governsChoiceWords, governsWords, shapeEffectWords } from '@/lib/text/shape-effect-words';
+import {
+  governsChoiceWords,
+  governsWords,
+  noShapeWords,
+  shapeEffectWords,
+  tooFewPlacesWords,
+} from '@/lib/text/shape-effect-words';
 import { shownSize } from '@/lib/text/shown-size';
 import { resolutionOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
@@ -27,7 +33,12 @@ export function GovernsPanel({ fit }: { fit: FitView }) {
   const isShown = asked || count <= atOnce;
   const effects = useMemo(() => (isShown ? effectsOf(fit, view) : []), [isShown, fit, view]);
   const told = effects.filter(({ effect }) => isTold(effect));
-  const plain = effects.filter(({ effect }) => !isTold(effect));
+  const untold = effects.filter(({ effect }) => !isTold(effect));
+  const marksOf = (isReadEnough: boolean) =>
+    untold.flatMap(({ piece, effect }) =>
+      effect.isReadEnough === isReadEnough ? [piece.piece.mark] : [],
+    );
+  const [plain, tooFew] = [marksOf(true), marksOf(false)];
   return (
     <div className={styles.panel}>
       <Panel title="Which reading governs">
@@ -63,12 +74,8 @@ export function GovernsPanel({ fit }: { fit: FitView }) {
                 ))}
               </ul>
             )}
-            {plain.length > 0 && (
-              <p className={styles.remark}>
-                {plain.map(({ piece }) => piece.piece.mark).join(', ')}: nothing larger than the
-                doubt of the readings.
-              </p>
-            )}
+            {plain.length > 0 && <p className={styles.remark}>{noShapeWords(plain)}</p>}
+            {tooFew.length > 0 && <p className={styles.remark}>{tooFewPlacesWords(tooFew)}</p>}
             {isShown && effects.length === 0 && (
               <p className={styles.remark}>Nothing is measured yet.</p>
             )}

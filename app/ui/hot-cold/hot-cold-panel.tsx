@@ -31,14 +31,14 @@ export function HotColdPanel({ fit }: { fit: FitView }) {
   const { view, chosen } = useJob();
   const { change, trouble, busy } = useThings();
   const temperatures = useTemperatures(fit.fit, chosen.decimal);
-  const pairs = fit.pairs.map((pair) => ({
-    key: `${pair.internalPieceId} ${pair.externalPieceId}`,
-    internal: fit.internals.find(({ piece }) => piece.id === pair.internalPieceId)!,
-    external: fit.externals.find(({ piece }) => piece.id === pair.externalPieceId)!,
-  }));
+  const pairs = fit.pairs.flatMap(({ internalPieceId, externalPieceId }) => {
+    const [internal, external] = [fit.every.get(internalPieceId), fit.every.get(externalPieceId)];
+    if (internal === undefined || external === undefined) return [];
+    return [{ key: `${internalPieceId} ${externalPieceId}`, internal, external }];
+  });
   const [asked, setAsked] = useState<string | null>(null);
   const pair = asked === 'aim' ? undefined : (pairs.find(({ key }) => key === asked) ?? pairs[0]);
-  const partOf = (partId: string) => view.parts.find(({ part }) => part.id === partId)!.part;
+  const partOf = (partId: string) => view.sheet.parts.find(({ id }) => id === partId)!;
   const [outer, inner] = [partOf(fit.internalFeature.partId), partOf(fit.externalFeature.partId)];
   const own = view.sheet.materials;
   const [boreOf, shaftOf] = [materialOf(outer.material, own), materialOf(inner.material, own)];

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import type { Fit } from '@/lib/schema/fit';
+import { keptTemperatures as kept } from '@/lib/rules/heat/fit-temperatures';
 import { quantityWords } from '@/lib/text/quantity-words';
 import { temperatureFigure } from '@/lib/text/heat-words';
 import { parseTemperature } from '@/lib/units/parse-temperature';
@@ -9,13 +10,6 @@ import type { DecimalMark } from '@/lib/units/picometres';
 
 export type TemperatureKey = 'lowest' | 'highest' | 'outer' | 'inner';
 
-/** Which field of the fit keeps each; and what is drawn before anybody has said. */
-const kept = {
-  lowest: ['soakedLowMilliC', 0],
-  highest: ['soakedHighMilliC', 80_000],
-  outer: ['badInternalMilliC', 20_000],
-  inner: ['badExternalMilliC', 60_000],
-} as const;
 const keys = Object.keys(kept) as TemperatureKey[];
 
 /** Hotter or colder than a coefficient can be trusted to, thousandths of a degree C. */

@@ -1,4 +1,5 @@
 import type { Cell } from '@/lib/rules/cells';
+import type { FitView } from '@/lib/rules/fit-view';
 import type { JobView } from '@/lib/rules/job-view';
 import type { Target } from '@/lib/rules/target';
 import { guardFactor } from '@/lib/rules/verdict';
@@ -59,6 +60,23 @@ export function markStateOf(view: JobView, cell: Cell, feature: Feature) {
   return targetOf(view, cell.pieceId, feature.id) === null
     ? ('none' as const)
     : ('to make' as const);
+}
+
+/**
+ * The step a target is said in: that of the finer of the two gauges, its partner's and the one the piece itself was
+ * read with, where it was.
+ */
+export function targetStepOf(
+  view: JobView,
+  { internalFeature, externalFeature }: Pick<FitView, 'internalFeature' | 'externalFeature'>,
+  { make, pieceId, partnerId }: Pick<Target, 'make' | 'pieceId' | 'partnerId'>,
+): number {
+  const [own, other] =
+    make === 'external' ? [externalFeature, internalFeature] : [internalFeature, externalFeature];
+  const cell = view.cell(pieceId, own.id);
+  const partnerPm = resolutionOf(view, view.cell(partnerId, other.id), other);
+  const isRead = cell.size !== null || cell.readings.length > 0;
+  return isRead ? Math.min(partnerPm, resolutionOf(view, cell, own)) : partnerPm;
 }
 
 /** What a feature of a piece is still to be made to; null where it is not. */

@@ -29,7 +29,7 @@ function wordsOf(decision: Decision, view: JobView, shown: Shown): MarkedSentenc
     const cell = view.cell(pair.internalPieceId, fit.internalFeature.id);
     return pairChangedWords(
       { internal: markOf(pair.internalPieceId), external: markOf(pair.externalPieceId) },
-      pair.pair?.clearancePm ?? 0,
+      pair.flag?.was?.clearancePm ?? null,
       pair.flag?.now?.clearancePm ?? null,
       resolutionOf(view, cell, fit.internalFeature),
       shown,

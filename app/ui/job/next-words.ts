@@ -1,7 +1,7 @@
 import type { JobView } from '@/lib/rules/job-view';
 import type { Shown } from '@/lib/text/shown-size';
 import { makeWords, measureWords } from '@/lib/text/step';
-import { resolutionOf } from './cell-shown';
+import { targetStepOf } from './cell-shown';
 
 /** The next step of a job in words. */
 export function nextWords(view: JobView, shown: Shown): string | null {
@@ -12,9 +12,8 @@ export function nextWords(view: JobView, shown: Shown): string | null {
     const feature = view.sheet.features.find((candidate) => candidate.id === next.featureId);
     return measureWords(markOf(next.pieceId), feature?.name ?? '');
   }
-  const { pieceId, partnerId, targetPm, make } = next.target;
+  const { pieceId, partnerId, targetPm } = next.target;
   const fit = view.fits.find((candidate) => candidate.fit.id === next.fitId)!;
-  const feature = make === 'external' ? fit.internalFeature : fit.externalFeature;
-  const step = resolutionOf(view, view.cell(partnerId, feature.id), feature);
+  const step = targetStepOf(view, fit, next.target);
   return makeWords(markOf(pieceId), targetPm, markOf(partnerId), step, shown);
 }

@@ -1,7 +1,7 @@
 import type { Cut } from '@/lib/schema/fit';
 import type { Feature } from '@/lib/schema/feature';
 import { guardPicometres } from '@/lib/maths/fit/guard-picometres';
-import type { Cell } from '../cells';
+import { cellKey, type Cell } from '../cells';
 import type { FitPiece, FitView } from '../fit-view';
 import { governingSize, type GoverningSize } from '../governing-size';
 import type { JobView } from '../job-view';
@@ -34,7 +34,7 @@ export type CutAim = {
  * is now made to it, or where neither a partner nor two limits say where to stop.
  */
 export function cutAim(
-  view: Pick<JobView, 'sheet' | 'fits' | 'mates' | 'cells' | 'cell'>,
+  view: Pick<JobView, 'sheet' | 'fits' | 'matesByFeature' | 'cells' | 'cell'>,
   pieceId: string,
   featureId: string,
 ): CutAim | null {
@@ -61,7 +61,7 @@ export function cutAim(
 
 /** Promised or decided first, then what was last cut for, then what the pairing chose. */
 function partnerOf(
-  view: Pick<JobView, 'sheet' | 'mates'>,
+  view: Pick<JobView, 'sheet' | 'matesByFeature'>,
   fit: FitView,
   pieceId: string,
   featureId: string,
@@ -69,7 +69,7 @@ function partnerOf(
 ): string | null {
   const target = (isExternal ? fit.toMake : fit.toBore).find((one) => one.pieceId === pieceId);
   if (target !== undefined) return target.partnerId;
-  const mate = view.mates.get(pieceId);
+  const mate = view.matesByFeature.get(cellKey(pieceId, featureId));
   const here = mate !== undefined && mate.fitId === fit.fit.id ? mate : null;
   if (here !== null && (here.state === 'final' || here.state === 'locked')) return here.pieceId;
   const last = lastCut(view.sheet.cuts, pieceId, featureId);

@@ -2,6 +2,7 @@ import type { CutChange } from '@/lib/schema/fit';
 import type { Feature } from '@/lib/schema/feature';
 import type { Part, Piece } from '@/lib/schema/part';
 import { counted, type Cell } from '../cells';
+import { gaugeForTarget } from '../gauge-for-target';
 import { governingSize } from '../governing-size';
 import { materialOf } from '../heat/material-of';
 import type { JobView } from '../job-view';
@@ -10,7 +11,7 @@ import type { Standing } from '../standing';
 import { cutAim, type CutAim } from './cut-aim';
 import { cutSteps, type CutStep } from './cut-steps';
 import { expectedSize, type ExpectedSize } from './expected-size';
-import { gaugeEnough, type GaugeEnough } from './gauge-enough';
+import type { GaugeEnough } from './gauge-enough';
 import { learnedCuts, type LearnedCuts } from './learned-cuts';
 import { leftToCut, nextCutAdvice, type CutAdvice } from './next-cut-advice';
 import { pastChoices, type PastChoices } from './past-choices';
@@ -103,7 +104,11 @@ export function cutView(
       bandPm: aim.limits.upperPm - aim.limits.lowerPm,
       resolutionPm,
     }),
-    gauge: gaugeFor(aim, resolutionPm),
+    gauge: gaugeForTarget(
+      { own: aim.now, partner: aim.partner?.size ?? null },
+      aim.limits,
+      view.cells.gauges,
+    ),
     choices: advice.kind === 'past' ? pastChoices(aim, pieceId) : null,
     resolutionPm,
   };
@@ -151,9 +156,4 @@ function resolutionFrom(view: JobView, cell: Cell, { partner, now }: CutAim): nu
   ];
   const known = ids.flatMap((id) => (id === undefined ? [] : (view.cells.gauges.get(id) ?? [])));
   return known[0]?.resolutionPm ?? (view.sheet.job.unit === 'mm' ? 1_000_000 : 2_540_000);
-}
-
-function gaugeFor({ now, partner, limits }: CutAim, resolutionPm: number): GaugeEnough | null {
-  const size = now ?? partner?.size ?? null;
-  return size === null ? null : gaugeEnough(size, limits, resolutionPm);
 }

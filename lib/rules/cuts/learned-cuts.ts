@@ -24,7 +24,7 @@ export type LearnedCuts = {
 export function learnedCuts(
   steps: readonly CutStep[],
   side: 'external' | 'internal',
-  slide: Omit<Slide, 'bitesPm'>,
+  slide: Omit<Slide, 'bitesPm' | 'unit'>,
   changed: boolean,
 ): LearnedCuts {
   const from = steps.findLastIndex(({ afresh }) => afresh);
@@ -72,7 +72,10 @@ function isUsable({ kind, ratio, askedPm, beforePm, afterPm, cut }: CutStep): bo
 }
 
 /** A cut that does not say its slide may have been put on with any. */
-function isWith({ dial, divisionPm, fineFeed }: Cut, slide: Omit<Slide, 'bitesPm'>): boolean {
+function isWith(
+  { dial, divisionPm, fineFeed }: Cut,
+  slide: Omit<Slide, 'bitesPm' | 'unit'>,
+): boolean {
   return (
     (dial ?? slide.dial) === slide.dial &&
     (divisionPm ?? slide.divisionPm) === slide.divisionPm &&

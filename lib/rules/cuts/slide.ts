@@ -1,4 +1,5 @@
 import type { Dial } from '@/lib/maths/fit/dial-setting';
+import type { LengthUnit } from '@/lib/units/picometres';
 
 /** The slide a cut is put on with, as the person at this device has said it. */
 export type Slide = {
@@ -9,19 +10,38 @@ export type Slide = {
   fineFeed: number;
   /** The thinnest cut the tool bites, on diameter; 0 while nobody has said. */
   bitesPm: number;
+  /** What its dial is marked in; not there where nobody has said. */
+  unit?: LengthUnit;
 };
 
 /** The slide as the mathematics of the dial takes it. */
-export function dialOf({ dial, divisionPm, fineFeed }: Omit<Slide, 'bitesPm'>): Dial {
+export function dialOf({ dial, divisionPm, fineFeed }: Omit<Slide, 'bitesPm' | 'unit'>): Dial {
   return { reads: dial, divisionPm, fineFeedRatio: fineFeed };
 }
 
 /** What an amount on the dial asks for on diameter, whole pm. */
-export function askedFrom(dialPm: number, { dial, fineFeed }: Omit<Slide, 'bitesPm'>): number {
+export function askedFrom(
+  dialPm: number,
+  { dial, fineFeed }: Omit<Slide, 'bitesPm' | 'unit'>,
+): number {
   return Math.round((dialPm * (dial === 'radius' ? 2 : 1)) / fineFeed);
 }
 
 /** What an amount on diameter is on the dial, whole pm. */
-export function dialFrom(askedPm: number, { dial, fineFeed }: Omit<Slide, 'bitesPm'>): number {
+export function dialFrom(
+  askedPm: number,
+  { dial, fineFeed }: Omit<Slide, 'bitesPm' | 'unit'>,
+): number {
   return Math.round((askedPm * fineFeed) / (dial === 'radius' ? 2 : 1));
+}
+
+/**
+ * The unit a dial is marked in: as said; else inches where a division is whole in hundred-thousandths of an inch
+ * and not in micrometres; else the job's own.
+ */
+export function dialUnit(slide: Pick<Slide, 'divisionPm' | 'unit'>, job: LengthUnit): LengthUnit {
+  if (slide.unit !== undefined) return slide.unit;
+  const { divisionPm } = slide;
+  if (divisionPm % 1_000_000 === 0) return divisionPm % 254_000 === 0 ? job : 'mm';
+  return divisionPm % 254_000 === 0 ? 'in' : job;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cutView, type CutSaid } from '@/lib/rules/cuts/cut-view';
+import { cellKey } from '@/lib/rules/cells';
 import { jobView, type JobView } from '@/lib/rules/job-view';
 import type { Cut } from '@/lib/schema/fit';
 import type { JobSheet } from '@/lib/schema/sheet';
@@ -147,7 +148,7 @@ describe('bores made to their shafts', () => {
     const cut = cutView(view, at(view, 'L1', '1'), said)!;
     expect(cut.aim).toMatchObject({ side: 'internal', aimPm: 18 * mm + 10 * um });
     expect(markOf(view, cut.aim.partner!.pieceId)).toBe('P1');
-    expect(view.mates.get(cut.piece.id)?.state).toBe('to make');
+    expect(view.matesByFeature.get(cellKey(cut.piece.id, cut.feature.id))?.state).toBe('to make');
   });
 
   it('comes from a pair locked before the bore was made', () => {
@@ -200,7 +201,8 @@ describe('a piece that is scrapped or waits for a sleeve', () => {
     });
     expect(view.fits[0]!.pairs).toEqual([]);
     expect(view.fits[0]!.externals.map(({ piece }) => piece.id)).not.toContain(gone);
-    expect(view.mates.get(at(view, 'L1', '1').pieceId)?.state).toBe('to make');
+    const bore = at(view, 'L1', '1');
+    expect(view.matesByFeature.get(cellKey(bore.pieceId, bore.featureId))?.state).toBe('to make');
     const [was, is] = [before, view].map((one) => one.progress);
     expect(is!.made).toBe(was!.made - 1);
     expect(is!.of).toBe(was!.of - (fate === 'scrapped' ? 1 : 0));

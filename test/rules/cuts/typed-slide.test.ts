@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { typedDegrees } from '@/lib/rules/cuts/typed-degrees';
-import { typedSlide, type TypedSlide } from '@/lib/rules/cuts/typed-slide';
+import { dialFrom, dialUnit } from '@/lib/rules/cuts/slide';
+import {
+  typedDialUnit,
+  typedSlide,
+  type KeptSlide,
+  type TypedSlide,
+} from '@/lib/rules/cuts/typed-slide';
 import { um } from '../make';
 
 const setting = { decimal: '.', unit: 'mm' } as const;
@@ -19,7 +25,7 @@ describe('typedSlide', () => {
   it('takes a slide with nothing but its division', () => {
     expect(read()).toEqual({
       kind: 'slide',
-      slide: { dial: 'radius', divisionPm: 10 * um, fineFeed: 1, bitesPm: 0 },
+      slide: { dial: 'radius', divisionPm: 10 * um, fineFeed: 1, bitesPm: 0, unit: 'mm' },
       lapPm: 0,
       dialAtPm: null,
     });
@@ -57,6 +63,61 @@ describe('typedSlide', () => {
     [{ bites: '-1', lap: 'x', dialAt: '?' }, ['bites', 'lap', 'dialAt']],
   ] as [Partial<TypedSlide>, string[]][])('names what cannot be so: %j', (over, fields) => {
     expect(read(over)).toEqual({ kind: 'wrong', fields });
+  });
+});
+
+describe('a slide that is kept already', () => {
+  const thou = 25_400_000;
+  const kept: KeptSlide = {
+    slide: { dial: 'radius', divisionPm: thou, fineFeed: 5.74, bitesPm: 17_699, unit: 'in' },
+    lapPm: 6_350_001,
+    dialAtPm: 134 * thou,
+    typed: { dial: 'radius', division: '0.001', fineFeed: '5.74', bites: '0.000', lap: '0.006', dialAt: '0.134' },
+  }; // prettier-ignore
+  const inInches = { decimal: '.', unit: 'mm', dialUnit: 'in' } as const;
+
+  it('stays to the last picometre where no field was touched', () => {
+    const { slide, lapPm, dialAtPm } = kept;
+    expect(typedSlide(kept.typed, inInches, kept)).toEqual({
+      kind: 'slide',
+      slide,
+      lapPm,
+      dialAtPm,
+    });
+  });
+
+  it('changes in the field that was touched alone, read in the unit of the dial', () => {
+    const touched = typedSlide({ ...kept.typed, dialAt: '0.150' }, inInches, kept);
+    expect(touched).toMatchObject({ slide: kept.slide, lapPm: 6_350_001, dialAtPm: 150 * thou });
+    const square = typedSlide({ ...kept.typed, fineFeed: '' }, inInches, kept);
+    const onDial = dialFrom(kept.slide.bitesPm, kept.slide);
+    expect(square).toMatchObject({ slide: { fineFeed: 1, bitesPm: 2 * onDial, divisionPm: thou } });
+  });
+
+  it('takes what is on the dial in the unit its division is typed in, and the lap in that of the job', () => {
+    expect(read({ division: '0.001 in', bites: '.002', dialAt: '0.134', lap: '0.006' })).toEqual({
+      kind: 'slide',
+      slide: { dial: 'radius', divisionPm: thou, fineFeed: 1, bitesPm: 4 * thou, unit: 'in' },
+      lapPm: 6 * um,
+      dialAtPm: 134 * thou,
+    });
+    expect(typedDialUnit('', setting)).toBe('mm');
+    expect(typedDialUnit('1 thou', setting)).toBe('in');
+  });
+});
+
+describe('dialUnit', () => {
+  it.each([
+    [{ divisionPm: 25_400_000, unit: 'in' }, 'mm', 'in'],
+    [{ divisionPm: 25_400_000 }, 'mm', 'in'],
+    [{ divisionPm: 12_700_000 }, 'mm', 'in'],
+    [{ divisionPm: 10 * um }, 'in', 'mm'],
+    [{ divisionPm: 20 * um }, 'mm', 'mm'],
+    [{ divisionPm: 127 * um }, 'in', 'in'],
+    [{ divisionPm: 127 * um }, 'mm', 'mm'],
+    [{ divisionPm: 2_500_000 }, 'mm', 'mm'],
+  ] as const)('of %j in a job in %s is %s', (slide, job, unit) => {
+    expect(dialUnit(slide, job)).toBe(unit);
   });
 });
 

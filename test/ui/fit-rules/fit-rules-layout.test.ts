@@ -173,6 +173,32 @@ describe('fitRulesLayout', () => {
     }
   });
 
+  it('keeps names of 120 letters within their room, wide and narrow', () => {
+    const long = 'Connecting rod of the second stage '.repeat(4).slice(0, 120);
+    const data: FitRulesData = {
+      ...fanFit,
+      internal: { ...fanFit.internal, title: long, feature: long },
+      external: { ...fanFit.external, title: long },
+    };
+    for (const widthPx of [320, 360, 640, 1230]) {
+      const words = fitRulesLayout(data, widthPx).shapes.flatMap((shape) =>
+        shape.kind === 'text' && (shape.role === 'title' || shape.role === 'subtitle')
+          ? [
+              {
+                ...shape,
+                wide: textWidth({ text: shape.text, sizePx: shape.role === 'title' ? 16 : 13 }),
+              },
+            ]
+          : [],
+      );
+      for (const { x, y, wide } of words) {
+        expect(x + wide).toBeLessThanOrEqual(widthPx < 600 ? widthPx : 200);
+        const next = words.find((other) => other.y === y && other.x > x);
+        if (next !== undefined) expect(x + wide).toBeLessThan(next.x);
+      }
+    }
+  });
+
   it('never lets two words touch, however many pieces and however narrow', () => {
     const sizes = fc.array(fc.integer({ min: 0, max: 20 }), { minLength: 1, maxLength: 20 });
     const widths = fc.integer({ min: 640, max: 1300 });
