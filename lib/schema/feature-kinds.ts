@@ -13,3 +13,8 @@ export const featureKinds = [
   'straightness',
 ] as const;
 export type FeatureKind = (typeof featureKinds)[number];
+
+/** Whether a size is a diameter: a dial may count its radius then, and metal comes off twice. */
+export function isOnDiameter(kind: FeatureKind): boolean {
+  return kind === 'bore' || kind === 'outside';
+}

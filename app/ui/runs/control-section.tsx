@@ -1,6 +1,7 @@
 'use client';
 
 import { useCallback, useMemo } from 'react';
+import { isGrouped } from '@/lib/rules/control-groups';
 import { controlView, type ControlChart } from '@/lib/rules/control-view';
 import type { RunView } from '@/lib/rules/run-view';
 import { signalRuns } from '@/lib/rules/signal-runs';
@@ -32,7 +33,7 @@ export function ControlSection({ run }: { run: RunView }) {
         {run.run.control === 'none' ? 'Control chart' : controlNames[run.run.control]}
       </h2>
       {view.kind === 'too little' && (
-        <p className="t-sentence">{noControlWords({ ...view, grouped: run.run.together > 1 })}</p>
+        <p className="t-sentence">{noControlWords({ ...view, grouped: isGrouped(run) })}</p>
       )}
       {view.kind === 'chart' && <Plots run={run} chart={view} />}
       <details className={styles.more}>

@@ -3,13 +3,13 @@
 import { useState } from 'react';
 import { uuidv7 } from '@/lib/outbox/ids';
 import { plainRunChoices } from '@/lib/rules/run-choices';
-import { parseLength } from '@/lib/units/parse-length';
-import { lengthWords } from '@/lib/text/length-words';
+import { isOnDiameter } from '@/lib/schema/feature-kinds';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
-import { Choice } from '../primitives/choice';
-import { Field, SelectField } from '../primitives/field';
+import { SelectField } from '../primitives/field';
+import { DialFields, type Dial } from './dial-fields';
+import { readDivision } from './read-division';
 import styles from './runs.module.css';
 
 /** The schema takes no more. */
@@ -30,7 +30,8 @@ export function NewRun() {
   const [picked, setFeatureId] = useState('');
   const featureId = (options.find(({ value }) => value === picked) ?? options[0])?.value ?? '';
   const [alikeIds, setAlikeIds] = useState<string[]>([]);
-  const [dial, setDial] = useState<'radius' | 'diameter'>('radius');
+  const kind = view.sheet.features.find(({ id }) => id === featureId)?.kind ?? 'outside';
+  const [dial, setDial] = useState<Dial>('radius');
   const [division, setDivision] = useState(chosen.unit === 'mm' ? `0${chosen.decimal}01` : '.001');
   const [error, setError] = useState<string>();
   if (options.length === 0) {
@@ -67,21 +68,12 @@ export function NewRun() {
             ))}
         </fieldset>
       )}
-      <Choice
-        label="The slide's dial counts"
-        value={dial}
-        onChange={setDial}
-        options={[
-          { value: 'radius', label: 'Radius' },
-          { value: 'diameter', label: 'Diameter' },
-        ]}
-      />
-      <Field
-        label="One division of it"
-        hint={chosen.unit}
-        inputMode="decimal"
-        value={division}
-        onChange={(event) => setDivision(event.target.value)}
+      <DialFields
+        kind={kind}
+        dial={dial}
+        onDial={setDial}
+        division={division}
+        onDivision={setDivision}
         error={error}
       />
       <Button kind="main" type="submit" disabled={busy}>
@@ -96,15 +88,14 @@ export function NewRun() {
   );
 
   async function keep() {
-    const read = parseLength(division, { decimal: chosen.decimal, unit: chosen.unit });
-    if (read.kind !== 'length') return setError(lengthWords(read, division));
-    if (read.pm <= 0) return setError('One division is more than nothing.');
+    const read = readDivision(division, chosen);
+    if (typeof read === 'string') return setError(read);
     setError(undefined);
     await make('run', {
       id: uuidv7(),
       jobId: view.sheet.job.id,
       featureId,
-      dial,
+      dial: isOnDiameter(kind) ? dial : 'diameter',
       divisionPm: read.pm,
       ...plainRunChoices,
       alikeIds: alikeIds.filter((id) => id !== featureId),

@@ -1,12 +1,16 @@
 'use client';
 
+import type { RunView } from '@/lib/rules/run-view';
+import { isOnDiameter } from '@/lib/schema/feature-kinds';
+import { offsetLabels, thenWords } from '@/lib/text/offset-words';
+import { exactFigure } from '@/lib/text/exact-figure';
 import { shownLength } from '@/lib/text/shown-size';
 import { chartStepPm } from '../charts/run-chart-data';
 import { useJob } from '../job/job-provider';
 import styles from './runs.module.css';
 
 type Props = {
-  dial: 'radius' | 'diameter';
+  run: RunView;
   onDiameterPm: number;
   onDialPm: number;
   /** Which piece comes out where after it. */
@@ -14,26 +18,30 @@ type Props = {
 };
 
 /** What to put in: on diameter, on the dial as it counts, and where the next piece then comes out. */
-export function OffsetFigures({ dial, onDiameterPm, onDialPm, then }: Props) {
+export function OffsetFigures({ run, onDiameterPm, onDialPm, then }: Props) {
   const { chosen } = useJob();
+  const { dial } = run.run;
+  const labels = offsetLabels({ onDiameter: isOnDiameter(run.feature.kind), dial, onDialPm });
   const step = chartStepPm[chosen.unit];
+  const leastPlaces = chosen.unit === 'mm' ? 3 : 4;
+  const signed = (pm: number) =>
+    `${pm < 0 ? '\u2212' : '+'}${exactFigure(Math.abs(pm), chosen, leastPlaces)}`;
   return (
     <>
       <dl className={styles.offset}>
         <div>
-          <dt>Offset, on diameter</dt>
-          <dd className={styles.offsetMain}>{shownLength(onDiameterPm, step, chosen, 'always')}</dd>
+          <dt>{labels.offset}</dt>
+          <dd className={styles.offsetMain}>{signed(onDiameterPm)}</dd>
         </div>
         <div>
-          <dt>
-            {dial === 'radius' ? 'Radius' : 'Diameter'} dial, {onDialPm < 0 ? 'smaller' : 'larger'}
-          </dt>
-          <dd className={styles.offsetDial}>{shownLength(Math.abs(onDialPm), step, chosen)}</dd>
+          <dt>{labels.dial}</dt>
+          <dd className={styles.offsetDial}>
+            {exactFigure(Math.abs(onDialPm), chosen, leastPlaces)}
+          </dd>
         </div>
       </dl>
       <p className={styles.remark}>
-        Then {then.mark} comes out near {shownLength(Math.round(then.sizePm), step, chosen)}: an
-        estimate.
+        {thenWords(then.mark, shownLength(Math.round(then.sizePm), step, chosen))}
       </p>
     </>
   );

@@ -6,6 +6,7 @@ import { nextMeasure } from '@/lib/rules/next-measure';
 import type { OddPieces } from '@/lib/rules/odd-pieces';
 import type { RunView } from '@/lib/rules/run-view';
 import { steadyOffset } from '@/lib/rules/steady-offset';
+import { zoneRun } from '@/lib/rules/zone-run';
 import { driftWords, slopeFigure } from '@/lib/text/drift-words';
 import { lastPieceWords, nextMeasureWords, steadyWords } from '@/lib/text/run-advice-words';
 import { chartStepPm } from '../charts/run-chart-data';
@@ -31,44 +32,53 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
   const words = steady === null ? drift : steadyWords(steady.side);
   const next = nextMeasure(run);
   const last = useMemo(() => lastPiece(run), [run]);
+  // By zones, the zones alone say what to do: moving for the drift as well would be moving too often.
+  const zones = useMemo(() => (run.run.zones ? zoneRun(run) : null), [run]);
+  const place =
+    zones === null
+      ? (next?.place ?? null)
+      : (run.pieces.find(({ ordinal }) => ordinal === zones.nextOrdinal) ?? null);
   const waits = (run.piecesLeft !== null && next !== null) || steady !== null;
   const bench = `/jobs/${run.run.jobId}/bench?feature=`;
   return (
     <div className={styles.side}>
-      <Panel title={words.title} decide={waits}>
-        <p className="t-sentence">{words.says}</p>
-        {run.offset !== null && next !== null && (
-          <OffsetFigures
-            dial={run.run.dial}
-            onDiameterPm={run.offset.onDiameterPm}
-            onDialPm={run.offset.onDialPm}
-            then={{
-              mark: markAfter(run, run.offset.afterOrdinal),
-              sizePm: run.offset.restartPm,
-            }}
-          />
-        )}
-        {steady !== null && (
-          <OffsetFigures
-            dial={run.run.dial}
-            onDiameterPm={steady.onDiameterPm}
-            onDialPm={steady.onDialPm}
-            then={{ mark: run.nextPiece?.mark ?? 'the next', sizePm: steady.thenPm }}
-          />
-        )}
-        {last !== null && <p className={styles.remark}>{lastPieceWords(last, chosen)}</p>}
-        {next !== null && <p className={styles.remark}>{nextMeasureWords(next)}</p>}
-      </Panel>
+      {zones !== null && <ZonesPanel run={run} />}
+      {zones === null && (
+        <Panel title={words.title} decide={waits}>
+          <p className="t-sentence">{words.says}</p>
+          {run.offset !== null && next !== null && (
+            <OffsetFigures
+              run={run}
+              onDiameterPm={run.offset.onDiameterPm}
+              onDialPm={run.offset.onDialPm}
+              then={{
+                mark: markAfter(run, run.offset.afterOrdinal),
+                sizePm: run.offset.restartPm,
+              }}
+            />
+          )}
+          {steady !== null && (
+            <OffsetFigures
+              run={run}
+              onDiameterPm={steady.onDiameterPm}
+              onDialPm={steady.onDialPm}
+              then={{ mark: run.nextPiece?.mark ?? 'the next', sizePm: steady.thenPm }}
+            />
+          )}
+          {last !== null && <p className={styles.remark}>{lastPieceWords(last, chosen)}</p>}
+          {next !== null && <p className={styles.remark}>{nextMeasureWords(next)}</p>}
+        </Panel>
+      )}
       <OddPanel run={run} found={odd} />
       <EffectPanel run={run} />
-      <ZonesPanel run={run} />
+      {zones === null && <ZonesPanel run={run} />}
       {run.drift?.kind === 'line' && <DriftFigures run={run} />}
       {run.points.length > 0 && <Stretch run={run} />}
       {run.points.length > 0 && <CapabilityPanel run={run} />}
       <div className={styles.buttons}>
-        {next !== null && (
-          <LinkButton kind="main" href={`${bench}${next.place.feature.id}&piece=${next.place.id}`}>
-            Log {next.place.mark}
+        {place !== null && (
+          <LinkButton kind="main" href={`${bench}${place.feature.id}&piece=${place.id}`}>
+            Log {place.mark}
           </LinkButton>
         )}
         <LinkButton href={`/runs/${run.run.id}`}>Look closer</LinkButton>

@@ -17,6 +17,7 @@ import { SheetFrame } from '../job/sheet-frame';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
 import { ControlSection } from './control-section';
+import { DialForm } from './dial-form';
 import { EventList } from './event-list';
 import { EventRow } from './event-row';
 import { NewRun } from './new-run';
@@ -108,6 +109,10 @@ function RunOpen({ run }: { run: RunView }) {
       <div className={styles.rest}>
         {hasControl && charts !== 'both' ? null : <ControlSection run={run} />}
         <EventList run={run} />
+        <details className={styles.more}>
+          <summary>The dial of its slide</summary>
+          <DialForm key={run.run.version} run={run} />
+        </details>
       </div>
     </div>
   );

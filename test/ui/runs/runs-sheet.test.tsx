@@ -1,0 +1,78 @@
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it, vi } from 'vitest';
+import { JobProvider } from '@/app/ui/job/job-provider';
+import { RunsSheet } from '@/app/ui/runs/runs-sheet';
+import { um } from '@/test/rules/make';
+import { smallRunSheet, wander, type SmallRun } from '@/test/rules/small-run';
+
+vi.mock('next/navigation', () => ({ useRouter: () => ({ push() {} }), usePathname: () => '/' }));
+
+/** The Runs sheet as the server draws it, its tags taken out. */
+function drawn(small: SmallRun): string {
+  const html = renderToStaticMarkup(
+    <JobProvider
+      sheet={smallRunSheet(small)}
+      chosen={{ unit: 'mm', decimal: '.', hand: 'right', personId: null }}
+    >
+      <RunsSheet />
+    </JobProvider>,
+  );
+  return html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
+}
+
+const drifting = [-9, -7, -6, -4, -3, -1, 0, 2];
+const small = {
+  sizes: drifting,
+  feature: { lowerPm: -10 * um, upperPm: 10 * um },
+  run: { dial: 'radius', divisionPm: um / 2 } as const,
+};
+
+describe('the Runs sheet', () => {
+  it('puts an offset under the sentence that asks for it, with every digit of the dial', () => {
+    const text = drawn({ ...small, of: 30 });
+    expect(text).toMatch(/or put this in: Offset, on diameter −0\.01\d /);
+    expect(text).toMatch(/Radius dial, smaller 0\.00\d5? Then W1\d comes out near 11\.99\d: an/);
+    expect(text).toMatch(/Growing 0\.0015 a piece; about W1\d is the last good one/);
+  });
+
+  it('puts none forward where the batch is made before', () => {
+    const text = drawn({ ...small, of: 10 });
+    expect(text).toContain('The batch should stay inside');
+    expect(text).not.toContain('Offset, on diameter');
+    expect(text).not.toContain('put this in');
+  });
+
+  it('says why there is none where one is wanted', () => {
+    const text = drawn({ ...small, run: { dial: 'diameter', divisionPm: 50 * um }, of: 30 });
+    expect(text).toContain('An offset would be less than one division of the dial.');
+    expect(text).not.toContain('comes out near');
+  });
+
+  it('speaks of a length by its size, and of no radius', () => {
+    const length = { ...small.feature, kind: 'length' } as const;
+    const run = { dial: 'diameter', divisionPm: um } as const;
+    const text = drawn({ ...small, feature: length, run, of: 30 });
+    expect(text).toMatch(/Offset, on the size −0\.01\d On the dial, smaller 0\.01\d/);
+    expect(text).not.toMatch(/radius/i);
+  });
+
+  it('lets the zones alone say what to do, where the batch runs by them', () => {
+    const run = { ...small.run, zones: true };
+    const text = drawn({ ...small, run, of: 30 });
+    expect(text).not.toContain('then act');
+    expect(text).not.toContain('is the last good one. ');
+    expect(text).toContain('Growing, each piece');
+    expect(text.match(/Log W\d+/g)).toHaveLength(1);
+    expect(text).toContain('Log W9');
+  });
+
+  it('draws single pieces whatever is taken together', () => {
+    const run = { ...small.run, control: 'single pieces', together: 5 } as const;
+    expect(drawn({ ...small, run, of: 30 })).toContain('W8');
+  });
+
+  it('gives a capability with its limits for a steady run that is long enough', () => {
+    const text = drawn({ sizes: wander(100, 2, -13), gauge: { resolutionPm: um / 10 } });
+    expect(text).toMatch(/Cpk? /);
+  });
+});
