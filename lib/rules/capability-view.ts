@@ -1,12 +1,17 @@
 import { runCapability, type CapabilityDoubt } from '@/lib/maths/control/run-capability';
 import { andersonDarlingTest } from '@/lib/maths/statistics/anderson-darling-test';
+import { spreadWithinStep } from '@/lib/maths/statistics/spread-within-step';
 import { freshTurns } from './run-stretches';
-import type { RunView } from './run-view';
+import type { RunPoint, RunView } from './run-view';
 
 /** Why no capability is given. */
 export type NoCapability =
-  /** The drawing gives no limit, or the features have not the same. */
+  /** The drawing gives no limit. */
   | 'no limits'
+  /** Features alike whose limits are not. */
+  | 'limits differ'
+  /** Every piece reads the same. */
+  | 'no spread'
   | CapabilityDoubt
   /** Sizes that are not normal: the indices and their limits suppose that they are. */
   | 'not normal';
@@ -34,8 +39,8 @@ const picoPerMilli = 1e9;
  * Capability of a run in the words of ISO 22514, or every reason why it would mean nothing.
  *
  * Given only of thirty pieces or more that are steady and do not drift, read with a gauge whose division is
- * a tenth of the tolerance or less, and normal by the test of Anderson and Darling at 5 %; always with its
- * limits at 95 %. The spread is that of all pieces: in a steady run Cp and Cpk ([iso-22514-2]).
+ * a tenth of the tolerance or less, and normal by the test of Anderson and Darling at 5 %, each size spread
+ * over the division it was read to (D27); always with its limits at 95 %. The spread is that of all pieces: in a steady run Cp and Cpk ([iso-22514-2]).
  * Rules and figures by `runCapability`; the form of the spread by `andersonDarlingTest`.
  */
 export function capabilityView(view: RunView): CapabilityView {
@@ -47,6 +52,7 @@ export function capabilityView(view: RunView): CapabilityView {
     pieces,
     resolutionPm,
   });
+  if (view.limitsDiffer) return none(['limits differ']);
   if (limits.lowerPm === null && limits.upperPm === null) return none(['no limits']);
   const offMm = (pm: number) => (pm - nominalPm) / picoPerMilli;
   const sizesMm = points.map(({ valuePm }) => offMm(valuePm));
@@ -64,8 +70,12 @@ export function capabilityView(view: RunView): CapabilityView {
   // Of too few pieces nothing else can be said, but a gauge that will not do is better known now.
   const isShort = found.doubts.includes('too few');
   const doubts = found.doubts.filter((doubt) => !isShort || !needsPieces.has(doubt));
-  if (doubts.length > 0 || overall === undefined) return none(doubts);
-  if (andersonDarlingTest(sizesMm).p < significance) return none(['not normal']);
+  if (overall === undefined) {
+    return none(doubts.map((doubt) => (doubt === 'gauge too coarse' ? 'no spread' : doubt)));
+  }
+  if (doubts.length > 0) return none(doubts);
+  const within = spreadWithinStep(sizesMm, stepOf(points, resolutionPm) / picoPerMilli);
+  if (andersonDarlingTest(within).p < significance) return none(['not normal']);
   const { indices, cpInterval, cpkInterval } = overall;
   return {
     kind: 'figures',
@@ -79,6 +89,15 @@ export function capabilityView(view: RunView): CapabilityView {
     meanPm: nominalPm + overall.meanMm * picoPerMilli,
     sigmaPm: overall.sigmaMm * picoPerMilli,
   };
+}
+
+/** The step the sizes go by, pm: the gauge's, or finer where several readings of a piece were averaged. */
+function stepOf(points: readonly RunPoint[], resolutionPm: number | null): number {
+  const sorted = points.map(({ valuePm }) => valuePm).sort((a, b) => a - b);
+  const mostPm = resolutionPm ?? 1;
+  const gaps = sorted.slice(1).map((valuePm, i) => valuePm - sorted[i]!);
+  // Means are rounded to whole picometres: less than a twentieth of a division is the same size.
+  return Math.min(mostPm, ...gaps.filter((gapPm) => gapPm > mostPm / 20));
 }
 
 /** Index of each measured piece made just after an event that starts the drift afresh. */

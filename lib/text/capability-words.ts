@@ -14,7 +14,14 @@ export type CapabilityFacts =
   | { kind: 'figures'; pieces: number; cp: Index | null; cpk: Index; outside: number };
 
 export type NoCapabilityReason =
-  'no limits' | 'too few' | 'drifting' | 'not steady' | 'gauge too coarse' | 'not normal';
+  | 'no limits'
+  | 'limits differ'
+  | 'no spread'
+  | 'too few'
+  | 'drifting'
+  | 'not steady'
+  | 'gauge too coarse'
+  | 'not normal';
 
 const wanted = 30;
 
@@ -46,13 +53,17 @@ function reasonWords(
 ): string {
   switch (reason) {
     case 'no limits':
-      return 'No limits to be held, so nothing to be capable of.';
+      return 'The drawing gives no limits, so there is nothing to be capable of. With one it can be told.';
+    case 'limits differ':
+      return 'These features have not the same limits about their nominals. A run of one of them alone has a capability.';
+    case 'no spread':
+      return 'Every piece reads the same: the gauge shows no spread to go by. Measure with a finer one.';
     case 'too few':
       return `${pieces === 0 ? 'No' : capital(countWord(pieces))} ${pieces === 1 ? 'piece is' : 'pieces are'} too few to say: thirty steady ones are wanted${pieces === 0 ? '' : `, ${wanted - pieces} more`}.`;
     case 'drifting':
       return 'It drifts between events, so there is no one spread to speak of. Hold it still by smaller offsets oftener, then thirty pieces.';
     case 'not steady':
-      return 'A piece stands beyond the limits of the chart of single pieces. Find what happened there, then thirty steady ones.';
+      return 'A piece stands farther out than chance puts one of so many. Find what happened there, then thirty steady ones.';
     case 'gauge too coarse': {
       const ask =
         tolerancePm === null

@@ -307,13 +307,23 @@ describe('capability in words', () => {
     ) =>
       capabilityWords({ kind: 'none', reasons: [reason], pieces, tolerancePm: 27 * um }, mm)
         .says[0];
-    expect(says('no limits')).toBe('No limits to be held, so nothing to be capable of.');
+    expect(says('no limits')).toBe(
+      'The drawing gives no limits, so there is nothing to be capable of. With one it can be told.',
+    );
+    expect(says('limits differ')).toBe(
+      'These features have not the same limits about their nominals. A run of one of them alone has a capability.',
+    );
+    expect(says('no spread')).toBe(
+      'Every piece reads the same: the gauge shows no spread to go by. Measure with a finer one.',
+    );
     expect(says('too few')).toBe(
       '12 pieces are too few to say: thirty steady ones are wanted, 18 more.',
     );
     expect(says('too few', 0)).toBe('No pieces are too few to say: thirty steady ones are wanted.');
     expect(says('drifting')).toContain('Hold it still by smaller offsets oftener, then thirty');
-    expect(says('not steady')).toContain('Find what happened there, then thirty steady ones.');
+    expect(says('not steady')).toContain(
+      'farther out than chance puts one of so many. Find what happened there, then thirty steady ones.',
+    );
     expect(says('gauge too coarse')).toBe(
       'The gauge is too coarse for these limits: measure with one that shows 0.0027 or finer.',
     );
