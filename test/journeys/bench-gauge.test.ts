@@ -118,7 +118,7 @@ async function wherever(delay: number, end: Lone): Promise<void> {
 it('shows a bounced repeat and keeps it only when told to, whatever ends it', async () => {
   const bounced = async (end: Lone) => {
     const { page, rings, close } = await bench(sends[end]);
-    await gauge(page, '18.003', 5, end, Date.now(), { times: 2 });
+    await gauge(page, '18.003', 5, end, Date.now(), { times: 2, atOnce: true });
     await expect.poll(() => said(page, end), { timeout: 10_000 }).toContain('Repeat ignored');
     await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(1);
     await page.getByRole('button', { name: 'Keep it too' }).click();

@@ -120,7 +120,8 @@ export type GaugeEnd = 'Enter' | 'CR LF' | 'Tab' | 'comma' | 'space' | 'nothing'
 
 /**
  * Types as a gauge does: the text at its own pace, then its terminator. The keys carry the times a gauge
- * would give them, however busy this machine is.
+ * would give them, however busy this machine is. `atOnce` hands all of them over without a wait, where a
+ * stall of this machine between two keys would be a silence, and so an end.
  */
 export async function gauge(
   page: Page,
@@ -128,15 +129,22 @@ export async function gauge(
   delayMs: number,
   end: GaugeEnd = 'Enter',
   startMs = Date.now(),
-  { waitMs = delayMs, times = 1 }: { waitMs?: number; times?: number } = {},
+  {
+    waitMs = delayMs,
+    times = 1,
+    atOnce = false,
+  }: { waitMs?: number; times?: number; atOnce?: boolean } = {},
 ): Promise<void> {
   const keys = await page.context().newCDPSession(page);
   let timestamp = startMs / 1000;
+  const sent: Promise<unknown>[] = [];
   const press = async (key: string, windowsVirtualKeyCode: number, typed: string) => {
     const event = { key, windowsVirtualKeyCode, timestamp };
-    await keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyDown', text: typed });
-    await keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyUp' });
+    sent.push(keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyDown', text: typed }));
+    sent.push(keys.send('Input.dispatchKeyEvent', { ...event, type: 'keyUp' }));
     timestamp += delayMs / 1000;
+    if (atOnce) return;
+    await Promise.all(sent);
     await new Promise((done) => setTimeout(done, waitMs));
   };
   const character = (one: string) => press(one, codes[one] ?? one.charCodeAt(0), one);
@@ -148,6 +156,7 @@ export async function gauge(
     if (end === 'comma') await character(',');
     if (end === 'space') await character(' ');
   }
+  await Promise.all(sent);
   await keys.detach();
 }
 
