@@ -46,6 +46,10 @@ export function entryPartner(
     const pair = fit.pairs.find(
       (p) => (side === 'external' ? p.externalPieceId : p.internalPieceId) === pieceId,
     );
+    const aimOf = () => {
+      if (side === 'internal') return target?.targetPm ?? null;
+      return partner.size === null ? null : partner.size.valuePm - fit.fit.aimPm;
+    };
     return {
       fit,
       side,
@@ -55,8 +59,7 @@ export function entryPartner(
       state: mate.state,
       pair: pair ?? null,
       target: target ?? null,
-      aimPm:
-        side === 'internal' || partner.size === null ? null : partner.size.valuePm - fit.fit.aimPm,
+      aimPm: aimOf(),
     };
   }
   return null;

@@ -4,6 +4,7 @@ import { expectedReading, type ExpectedReading } from './slips/expected-reading'
 import { frameStepsPm, needleTurnsPm, sleeveLinesPm, thimbleTurnsPm } from './slips/gauge-steps';
 import type { DoubtedReading, Elsewhere, SlipFacts } from './slips/slip-facts';
 import { oneFigureVariants, swappedVariants, type TypedVariant } from './slips/typed-variants';
+import { metalLeftSide } from './verdict';
 
 /** What a reading is suspected of, as data for a question. Lengths in pm. */
 export type Slip = {
@@ -41,7 +42,8 @@ const farHistory = 10;
  *
  * A first reading is held against the limits; outside them on the side where metal can still come off it
  * is stock, not a slip, and a size that is only out is not doubted for a swap of figures that would put
- * it right. Nothing is ever mended here: the answer is a question.
+ * it right. Beyond what ratios and stock make of it, it is looked at for swapped and single wrong figures
+ * too, and is `far off` where nothing explains it. Nothing is ever mended here: the answer is a question.
  *
  * The fingerprints and thresholds are common practice, no source; turns, lines and frames are those of
  * `slips/gauge-steps`. Cost: some seventy readings of a short text at most.
@@ -81,19 +83,20 @@ const fingerprints: Fingerprint[] = [
   missed('needle turn', needleTurnsPm),
   missed('sleeve line', sleeveLinesPm),
   missed('wrong frame', frameStepsPm),
-  (reading, _, expected) => factor('other unit', [25.4, 1 / 25.4], reading, expected),
-  (reading, _, expected) =>
-    factor('decimal point', [10, 100, 1 / 10, 1 / 100, 1 / 1000], reading, expected),
+  ratios(isWithin),
   (reading, facts, expected) =>
-    expected.from === 'readings'
+    expected.from === 'readings' || isBeyondRatio(reading, expected)
       ? variant('swapped figures', swappedVariants(reading.text, facts.setting), expected)
       : null,
-  (reading, _, expected) => factor('half or double', [2, 1 / 2], reading, expected),
+  halves(isWithin),
   wrongFeature,
   (reading, facts, expected) =>
-    isFar(reading, facts, expected)
+    isFar(reading, facts, expected) || isFirstBeyond(reading, expected)
       ? variant('one figure', oneFigureVariants(reading.text, facts.setting), expected)
       : null,
+  // Ratios are coarse: a first reading also fits where stock may still stand.
+  ratios(isCalm),
+  halves(isCalm),
 ];
 
 function isDoubted({ valuePm }: DoubtedReading, expected: ExpectedReading): boolean {
@@ -109,7 +112,7 @@ function missed(
     for (const stepPm of stepsPm(gauge)) {
       const isWide = expected.highPm - expected.lowPm > stepPm / 2;
       if (isWide || expected.tolerancePm > stepPm / 4) continue;
-      const insteadPm = [valuePm - stepPm, valuePm + stepPm].find((pm) => fits(pm, expected));
+      const insteadPm = [valuePm - stepPm, valuePm + stepPm].find((pm) => isWithin(pm, expected));
       if (insteadPm !== undefined) return { kind, insteadPm, stepPm };
     }
     return null;
@@ -120,25 +123,67 @@ function missed(
 const ratioBelow = 0.7;
 const ratioAbove = 1.4;
 
-/** Ratios are coarse: a first reading also fits where stock may still stand. */
+/** More metal than this many times what is wanted is no stock of it. */
+const stockTimes = 3;
+
+function isBeyondRatio(
+  { valuePm }: Pick<DoubtedReading, 'valuePm'>,
+  { lowPm, highPm, calmHighPm }: ExpectedReading,
+): boolean {
+  return valuePm < ratioBelow * lowPm || valuePm > Math.max(ratioAbove * highPm, calmHighPm);
+}
+
+function isFirstBeyond(reading: DoubtedReading, expected: ExpectedReading): boolean {
+  return expected.from !== 'readings' && isBeyondRatio(reading, expected);
+}
+
+/** A first reading that nothing explains, and that no stock could be: under its limits, or far over them. */
+function isNoStock(
+  { valuePm }: DoubtedReading,
+  { kind }: SlipFacts,
+  { from, lowPm, highPm }: ExpectedReading,
+): boolean {
+  if (from === 'readings') return false;
+  const side = metalLeftSide(kind);
+  const most = side === 'top' ? stockTimes : ratioAbove;
+  const least = side === 'bottom' ? 1 / stockTimes : ratioBelow;
+  return valuePm > most * highPm || valuePm < least * lowPm;
+}
+
+type Fits = (pm: number, expected: ExpectedReading) => boolean;
+
+function ratios(isFit: Fits): Fingerprint {
+  return (reading, _, expected) =>
+    factor('other unit', [25.4, 1 / 25.4], reading, expected, isFit) ??
+    factor('decimal point', [10, 100, 1 / 10, 1 / 100, 1 / 1000], reading, expected, isFit);
+}
+
+function halves(isFit: Fits): Fingerprint {
+  return (reading, _, expected) => factor('half or double', [2, 1 / 2], reading, expected, isFit);
+}
+
 function factor(
   kind: SlipKind,
   factors: readonly number[],
   { valuePm }: DoubtedReading,
   expected: ExpectedReading,
+  isFit: Fits,
 ): Found | null {
-  const { from, lowPm, highPm, calmHighPm } = expected;
-  const isRatio =
-    valuePm < ratioBelow * lowPm || valuePm > Math.max(ratioAbove * highPm, calmHighPm);
-  if (from !== 'readings' && !isRatio) return null;
+  if (expected.from !== 'readings' && !isBeyondRatio({ valuePm }, expected)) return null;
   const insteadPm = factors
     .map((times) => Math.round(valuePm * times))
-    .find((pm) =>
-      expected.from === 'readings'
-        ? fits(pm, expected)
-        : pm >= expected.calmLowPm && pm <= expected.calmHighPm,
-    );
+    .find((pm) => isFit(pm, expected));
   return insteadPm === undefined ? null : { kind, insteadPm };
+}
+
+/** Between the limits, or among the other readings. */
+function isWithin(pm: number, { lowPm, highPm, tolerancePm }: ExpectedReading): boolean {
+  return pm >= lowPm - tolerancePm && pm <= highPm + tolerancePm;
+}
+
+/** Of a first reading: where it would not be doubted. */
+function isCalm(pm: number, { from, calmLowPm, calmHighPm }: ExpectedReading): boolean {
+  return from !== 'readings' && pm >= calmLowPm && pm <= calmHighPm;
 }
 
 function variant(
@@ -146,7 +191,7 @@ function variant(
   variants: readonly TypedVariant[],
   expected: ExpectedReading,
 ): Found | null {
-  const found = variants.find(({ valuePm }) => fits(valuePm, expected));
+  const found = variants.find(({ valuePm }) => isWithin(valuePm, expected));
   return found === undefined ? null : { kind, insteadPm: found.valuePm };
 }
 
@@ -157,7 +202,7 @@ function wrongFeature(
 ): Found | null {
   if (!isFar(reading, facts, expected)) return null;
   const elsewhere = facts.elsewhere.find(({ lowPm, highPm }) =>
-    fits(reading.valuePm, { ...expected, lowPm, highPm }),
+    isWithin(reading.valuePm, { ...expected, lowPm, highPm }),
   );
   return elsewhere === undefined ? null : { kind: 'wrong feature', elsewhere };
 }
@@ -174,19 +219,15 @@ function isFar(
   return offPm > Math.max(farResolutions * gauge.resolutionPm, bandPm);
 }
 
-/** Far as such, or further from the others than this gauge has ever been from itself. */
+/** Far as such, or what no stock could be, or further from the others than this gauge has ever been from itself. */
 function isFarOff(reading: DoubtedReading, facts: SlipFacts, expected: ExpectedReading): boolean {
-  if (isFar(reading, facts, expected)) return true;
+  if (isFar(reading, facts, expected) || isNoStock(reading, facts, expected)) return true;
   const { repeatPm, repeatDegrees = 0, gauge } = facts;
   if (expected.from !== 'readings' || repeatPm === null || repeatDegrees < historyDegrees) {
     return false;
   }
   const offPm = Math.max(expected.lowPm - reading.valuePm, reading.valuePm - expected.highPm);
   return offPm > farHistory * Math.max(repeatPm, gauge.resolutionPm);
-}
-
-function fits(pm: number, { lowPm, highPm, tolerancePm }: ExpectedReading): boolean {
-  return pm >= lowPm - tolerancePm && pm <= highPm + tolerancePm;
 }
 
 function endOfRange({ valuePm }: DoubtedReading, { gauge }: SlipFacts): number | null {

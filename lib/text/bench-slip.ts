@@ -125,7 +125,11 @@ function titleOf(
     case 'one figure':
       return 'One figure wrong?';
     case 'far off':
-      if (facts.stopsAtPm === null) return 'Far from the others. Is it right?';
+      if (facts.stopsAtPm === null) {
+        return facts.expected?.from === 'readings'
+          ? 'Far from the others. Is it right?'
+          : 'Far from what is drawn. Is it right?';
+      }
       return facts.stopsAtPm < facts.valuePm
         ? `${facts.gauge.name} stops at ${plainFigure(facts.stopsAtPm, shown)}. This says ${typed}.`
         : `${facts.gauge.name} begins at ${plainFigure(facts.stopsAtPm, shown)}. This says ${typed}.`;

@@ -1,4 +1,5 @@
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import type { FeatureKind } from '@/lib/schema/feature-kinds';
 import { formatLength } from '@/lib/units/format-length';
 import { shownLength, type Shown } from './shown-size';
 
@@ -11,6 +12,8 @@ export type TargetFacts = {
   noSmallerPm: number;
   provable: boolean;
   leftPm: number | null;
+  /** Of the feature that is made. */
+  kind: FeatureKind;
   resolutionPm: number;
 };
 
@@ -22,7 +25,7 @@ export type TargetWords = {
   between: string;
   /** "17.999 to 18.001", where there is no room for more. */
   brief: string;
-  /** "0.086 left to turn."; empty while nothing was measured. */
+  /** "0.086 left to turn.", of a bore "to bore"; empty while nothing was measured. */
   left: string;
 };
 
@@ -39,7 +42,7 @@ export function targetWords(facts: TargetFacts, shown: Shown): TargetWords {
       ? `No larger than ${largest}, no smaller than ${smallest}.`
       : 'These gauges cannot prove the fit: measure the partner finer.',
     brief: facts.provable ? `${smallest} to ${largest}` : 'these gauges cannot prove it',
-    left: leftPm === null ? '' : leftWords(leftPm, figure),
+    left: leftPm === null ? '' : leftWords(leftPm, facts.kind, figure),
   };
 }
 
@@ -50,8 +53,9 @@ export const spindleWords = 'Spindle stopped before you measure.';
 export const cutTroubleWords =
   'The cut was not noted, and nothing was changed. Try it again before you log the new size.';
 
-function leftWords(leftPm: number, figure: (pm: number) => string): string {
-  return leftPm > 0 ? `${figure(leftPm)} left to turn.` : 'Nothing left to turn.';
+function leftWords(leftPm: number, kind: FeatureKind, figure: (pm: number) => string): string {
+  const act = kind === 'outside' ? 'turn' : kind === 'bore' ? 'bore' : 'take off';
+  return leftPm > 0 ? `${figure(leftPm)} left to ${act}.` : `Nothing left to ${act}.`;
 }
 
 /** To the gauge's step; a place more where the band is too narrow for whole steps. */

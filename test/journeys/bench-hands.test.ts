@@ -537,7 +537,7 @@ describe('for the ear, the hand and the light', () => {
     await ready(page);
     await log(page, '18.011', '18.511', '18..1');
     expect(await page.evaluate(() => tones())).toEqual(['880', '660 440', '220 220 220']);
-    expect(await page.evaluate(() => shakes())).toEqual(['60', '60 60 60', '40 60 40 60 40']);
+    expect(await page.evaluate(() => shakes())).toEqual(['60', '60 60 180', '40 60 40 60 40']);
     await close();
   });
 

@@ -291,6 +291,27 @@ describe('slipOf, of a first reading', () => {
     expect(slip('1.80', open)?.kind).toBe('decimal point');
   });
 
+  it('far beyond stock, is looked at for swapped figures and for one that is wrong or too many', () => {
+    const caliper = { ...first, gauge: { ...first.gauge, rangeHighPm: 150 * mm } };
+    expect(slip('71.998', caliper)).toMatchObject({
+      kind: 'swapped figures',
+      insteadPm: 17_998 * um,
+    });
+    const bore = { ...liner, gauge: { ...liner.gauge, rangeHighPm: 150 * mm } };
+    expect(slip('118.012', bore)).toMatchObject({ kind: 'one figure', insteadPm: 18_012 * um });
+  });
+
+  it('is far off where nothing explains it and no stock could be so', () => {
+    const caliper = { ...first, gauge: { ...first.gauge, rangeHighPm: 150 * mm } };
+    expect(slip('77.3', caliper)).toMatchObject({ kind: 'far off', insteadPm: null });
+    expect(slip('5.1', caliper)?.kind).toBe('far off');
+    const bore = { ...liner, gauge: { ...liner.gauge, rangeHighPm: 150 * mm } };
+    expect(slip('57.3', bore)?.kind).toBe('far off');
+    // Bar and a pilot hole are stock: turned from 40, bored from 8.
+    expect(slip('40.13', caliper)).toBeNull();
+    expect(slip('8.21', bore)).toBeNull();
+  });
+
   it('expects nothing of roundness', () => {
     expect(slip('0.9', { ...first, kind: 'roundness' })).toBeNull();
   });

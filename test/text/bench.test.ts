@@ -284,6 +284,7 @@ describe('targetWords', () => {
     noSmallerPm: 17_998_600_000,
     provable: true,
     leftPm: 86 * um,
+    kind: 'outside' as const,
     resolutionPm: um,
   };
 
@@ -306,6 +307,8 @@ describe('targetWords', () => {
     expect(targetWords({ ...facts, provable: false }, shown).between).toContain('cannot prove');
     expect(targetWords({ ...facts, leftPm: 0 }, shown).left).toBe('Nothing left to turn.');
     expect(targetWords({ ...facts, leftPm: null }, shown).left).toBe('');
+    expect(targetWords({ ...facts, kind: 'bore' }, shown).left).toMatch(/ left to bore\.$/);
+    expect(targetWords({ ...facts, kind: 'slot' }, shown).left).toMatch(/ left to take off\.$/);
   });
 
   it('does not take a cut for noted that was not', () => {

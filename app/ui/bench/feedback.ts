@@ -8,8 +8,11 @@ type Tone = { hertz: number; ms: number };
 
 const gapMs = 60;
 
-/** One tone inside, two near, falling when unsure or held, long and low out, three short when not understood. */
-const tones: Record<Outcome, readonly Tone[]> = {
+/**
+ * One tone inside, two near, falling when unsure or held, long and low out, three short when not understood.
+ * Their lengths alone tell them apart too: the hand feels nothing else.
+ */
+export const tones: Readonly<Record<Outcome, readonly Tone[]>> = {
   inside: [{ hertz: 880, ms: 60 }],
   near: [
     { hertz: 880, ms: 60 },
@@ -17,10 +20,10 @@ const tones: Record<Outcome, readonly Tone[]> = {
   ],
   unsure: [
     { hertz: 660, ms: 60 },
-    { hertz: 440, ms: 60 },
+    { hertz: 440, ms: 180 },
   ],
   out: [{ hertz: 220, ms: 250 }],
-  kept: [{ hertz: 660, ms: 60 }],
+  kept: [{ hertz: 660, ms: 30 }],
   'not understood': [1, 2, 3].map(() => ({ hertz: 220, ms: 40 })),
 };
 

@@ -2,6 +2,7 @@
 
 import { entryForm } from '@/lib/rules/entry-form';
 import { entryReading } from '@/lib/rules/entry-reading';
+import { leftToTarget } from '@/lib/rules/left-to-target';
 import { metalLeftSide } from '@/lib/rules/verdict';
 import { stepToTarget } from '@/lib/text/bench-entry';
 import { shapeWords } from '@/lib/text/bench-shape';
@@ -61,8 +62,9 @@ function remarksOf(bench: Bench, typed: string): string[] {
   const remarks: string[] = [];
   const target = partner?.target ?? null;
   if (target !== null && cell.size !== null) {
-    const leftPm = cell.size.valuePm - target.targetPm;
-    if (leftPm > 0) remarks.push(`${shownLength(leftPm, resolutionPm, chosen)} left`);
+    const leftPm = leftToTarget(cell, target, partner!.fit.fit.governs, bench.view.cells);
+    if (leftPm !== null && leftPm > 0)
+      remarks.push(`${shownLength(leftPm, resolutionPm, chosen)} left`);
   } else if (partner !== null && partner.pair !== null && cell.size !== null) {
     const { clearancePm } = partner.pair;
     const figure = clearanceFigure(Math.abs(clearancePm), chosen);

@@ -1,6 +1,7 @@
 'use client';
 
 import { memo } from 'react';
+import { leftToTarget } from '@/lib/rules/left-to-target';
 import { spindleWords, targetWords } from '@/lib/text/bench-target';
 import { fateWords } from '@/lib/text/cut-past-words';
 import { useCutSwitch } from '../cut/cut-switch';
@@ -50,10 +51,16 @@ export const TargetNote = memo(function TargetNote({ bench, trouble }: Props) {
       </button>
     );
   }
-  const sign = target.make === 'external' ? 1 : -1;
-  const leftPm = cell.size === null ? null : sign * (cell.size.valuePm - target.targetPm);
+  const leftPm = leftToTarget(cell, target, partner!.fit.fit.governs, bench.view.cells);
   const words = targetWords(
-    { ...target, leftPm, mark: piece.mark, partner: partner!.piece.mark, resolutionPm },
+    {
+      ...target,
+      leftPm,
+      kind: bench.feature.kind,
+      mark: piece.mark,
+      partner: partner!.piece.mark,
+      resolutionPm,
+    },
     chosen,
   );
   return (

@@ -20,6 +20,7 @@ export function usePedals(play: (act: PedalAct) => void): void {
   const onKey = useEffectEvent((event: KeyboardEvent) => {
     const act = pedalAct(pedalPress(event), pedals);
     if (act === null || document.querySelector(`[${teaching}]`) !== null) return;
+    if (isWriting(event)) return;
     event.preventDefault();
     event.stopImmediatePropagation();
     if (!event.repeat) play(act);
@@ -29,4 +30,10 @@ export function usePedals(play: (act: PedalAct) => void): void {
     window.addEventListener('keydown', pressed, { capture: true });
     return () => window.removeEventListener('keydown', pressed, { capture: true });
   }, []);
+}
+
+/** A key that prints, in a field that is written in: the letter is meant, even where a pedal sends the same. */
+function isWriting({ key, target }: KeyboardEvent): boolean {
+  if ([...key].length !== 1 || !(target instanceof HTMLElement)) return false;
+  return target.matches('textarea, input:not([type=radio], [type=checkbox], [name=reading])');
 }
