@@ -171,3 +171,20 @@ function lowered(name: string): string {
 function isNothing(figure: string): boolean {
   return /^0[.,]?0*$/.test(figure);
 }
+
+/** Under the picture of the clearance against temperature. */
+export const hotChartKeyWords =
+  'Full line: both at one temperature. Dashed: the outer piece stays, the inner one alone changes. Ring: the tightest. Grey: inside the fit.';
+
+/** Nobody has said the temperatures of this fit yet. */
+export const guessedTemperaturesWords = 'These temperatures are only to begin with. Type your own.';
+
+/** Nothing is worked out yet. */
+export const hotNeedsWords =
+  'The clearance hot and cold is worked out when both materials and all four temperatures are known.';
+
+/** What is wrong with a temperature that could be read. */
+export const temperatureFaultWords = {
+  'out of range': 'From \u2212100 to 1000 °C.',
+  order: 'The hottest is below the coldest.',
+};

@@ -126,8 +126,17 @@ export async function benchAt(fan: Fan, page: Page, mark: string): Promise<void>
   await ready(page);
 }
 
-/** Types readings at the Bench, one after another, and waits until the book has them. */
-export async function typeReadings(fan: Fan, page: Page, mark: string, texts: string[]) {
+/**
+ * Types readings at the Bench, one after another, and waits until the book has them. `sinceCut` is how many count
+ * already, where some were before a cut.
+ */
+export async function typeReadings(
+  fan: Fan,
+  page: Page,
+  mark: string,
+  texts: string[],
+  sinceCut?: number,
+) {
   await benchAt(fan, page, mark);
   const { id } = (await fanSheet(fan)).pieces.find((one) => one.mark === mark)!;
   const kept = async () =>
@@ -142,7 +151,7 @@ export async function typeReadings(fan: Fan, page: Page, mark: string, texts: st
     await page.keyboard.type(text);
     await page.keyboard.press('Enter');
     await page
-      .getByText(`${before + index + 1} of 6 taken`)
+      .getByText(`${(sinceCut ?? before) + index + 1} of 6 taken`)
       .first()
       .waitFor();
   }

@@ -3,6 +3,8 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { freshDatabase } from '../setup/fresh-database';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
+import { phone } from './bench-story';
+import { isBench, isCut, logged, onDial, sentence, type } from './cut-story';
 import {
   benchAt,
   cell,
@@ -54,9 +56,56 @@ it('measures a bore at the Bench, which tells what to make its piston to', async
   await cell(page, 'P1 for L1: to make, to 18.000, aim 0.010 clear').waitFor();
 });
 
+it('is cut to that target: each cut is asked, what came off is noted, and the next is proposed', async () => {
+  await typeReadings(fan, bench, 'P1', ['18.062']);
+  const card = page.getByRole('region', { name: 'Make P1 to L1' });
+  await expect.poll(() => card.innerText()).toMatch(/Left to turn, on diameter\s+0\.062/);
+  await bench.keyboard.press('c');
+  await isCut(bench);
+  await bench.getByLabel('One division').fill('0.01');
+  await bench.getByRole('button', { name: 'This is the slide' }).click();
+  // A third of 0.062 is 0.021 on diameter: one whole division of the radius.
+  await expect.poll(() => logged(bench)).toEqual(['1 next 0.020']);
+  await measureAfterCut('18.043');
+  await expect.poll(() => logged(bench)).toEqual(['1 0.020 0.019 0.95 18.043', '2 next 0.020']);
+  await measureAfterCut('18.024');
+  await expect
+    .poll(async () => (await logged(bench)).slice(0, 2))
+    .toEqual(['1 0.020 0.019 0.95 18.043', '2 0.020 0.019 0.95 18.024']);
+  // It takes 0.95 of what is asked: of another 0.020 the 0.019 that leaves 18.005.
+  await expect.poll(() => sentence(bench)).toContain('Expect 18.005');
+  await expect.poll(() => onDial(bench)).toBe('0.01');
+  await measureAfterCut('18.005');
+  await expect.poll(() => sentence(bench)).toContain('A spring pass, then lap.');
+  await measureAfterCut('18.003');
+  await expect.poll(() => sentence(bench)).toBe('Turned. Lap off the last 0.003.');
+  await measureAfterCut('18.000');
+  await expect.poll(() => sentence(bench)).toBe('P1 is made: 18.000 ± 0.001, inside.');
+  await expect.poll(async () => (await fanSheet(fan)).cuts.length).toBe(5);
+  const [first] = (await fanSheet(fan)).cuts;
+  const l1 = (await fanSheet(fan)).pieces.find(({ mark }) => mark === 'L1')!;
+  expect(first).toMatchObject({
+    askedPm: 20_000_000,
+    beforePm: 18_062_000_000,
+    partnerPieceId: l1.id,
+  });
+});
+
+/** The cut that is proposed is taken, and measured; back at the Cut screen. */
+async function measureAfterCut(text: string): Promise<void> {
+  await bench.keyboard.press('Enter');
+  await isBench(bench);
+  await type(bench, text);
+  await expect
+    .poll(async () => (await fanSheet(fan)).readings.at(-1)?.text, { timeout: 20_000 })
+    .toBe(text);
+  await bench.keyboard.press('c');
+  await isCut(bench);
+}
+
 it('has the piston in the table and paired as soon as it is measured, on a page that is open', async () => {
-  const texts = ['17.999', '18.000', '18.000', '18.000', '18.001', '18.000'];
-  await typeReadings(fan, bench, 'P1', texts);
+  const texts = ['17.999', '18.000', '18.000', '18.001', '18.000'];
+  await typeReadings(fan, bench, 'P1', texts, 1);
   await cell(page, /^P1 in L1: 0\.010 clear, inside, .* likely inside, chosen$/).waitFor();
   await pairRow(page, 'P1', 'L1').getByText('inside').waitFor();
 });
@@ -173,6 +222,18 @@ it('loses the flag when somebody looks at it and lets it stand, which is on its 
   await row.getByText(/let stand by M\. Hale, 0\.010 ± /).waitFor();
 });
 
+it('is flagged when a piece of it is scrapped, on a sheet that is whole, and no longer when it is taken up again', async () => {
+  const piece = (await fanSheet(fan)).pieces.find(({ mark }) => mark === 'P1')!;
+  await patch(fan, `pieces/${piece.id}`, { fate: 'scrapped' });
+  const row = pairRow(page, 'P1', 'L1');
+  await row.getByText('P1 was scrapped.').waitFor();
+  await row.getByRole('button', { name: 'Undo the pair P1 in L1' }).waitFor();
+  await page.getByRole('heading', { name: 'Hot and cold' }).waitFor();
+  await patch(fan, `pieces/${piece.id}`, { fate: null });
+  await expect.poll(() => row.getByText('was scrapped').count()).toBe(0);
+  await cell(page, /^P1 in L1.*final$/).waitFor();
+});
+
 it('is flagged again when its gauge is found to be worse than was said', async () => {
   await patch(fan, `gauges/${fan.gaugeId}`, { uncertaintyPm: 3_000_000 });
   const row = pairRow(page, 'P1', 'L1');
@@ -198,6 +259,51 @@ it('is undone only with a reason, and stays to be read', async () => {
   expect(kept).toMatchObject({ state: 'undone', reason: 'scored at assembly' });
   expect(kept.looks!.map(({ act }) => act)).toEqual(['made final', 'let stand']);
 }); // prettier-ignore
+
+it('is locked, made final and undone by the thumb alone, on a phone', async () => {
+  const context = await chromium.newContext(phone);
+  const small = await context.newPage();
+  await small.goto(fitsOf(fan));
+  const said = small.getByRole('group', { name: 'Chosen in the table' });
+  await cell(small, /^P4 in L2/).tap();
+  await said.getByRole('button', { name: 'Keep together' }).tap();
+  await cell(small, /^P4 in L2.*locked, kept together$/).waitFor();
+  const row = pairRow(small, 'P4', 'L2');
+  await row.getByRole('button', { name: /^Make final/ }).tap();
+  await row.getByText(/final, mark 2/).waitFor();
+  await row.getByRole('button', { name: 'Undo the pair P4 in L2' }).tap();
+  await row.getByLabel('Why it is undone').tap();
+  await small.keyboard.type('tried by thumb');
+  await row.getByRole('button', { name: 'Undo it' }).tap();
+  await small.getByRole('region', { name: 'Pairs undone' }).getByText('tried by thumb').waitFor();
+  await expect
+    .poll(async () => (await fanSheet(fan)).pairs.find(({ mark }) => mark === '2')?.state)
+    .toBe('undone');
+  await context.close();
+});
+
+it('is printed on A4: the pairs with their sizes, what was undone, who measured, and no button', async () => {
+  await pairs(page).getByRole('button', { name: 'Make final P4 in L2' }).click();
+  await pairRow(page, 'P4', 'L2')
+    .getByText(/final, mark \d/)
+    .waitFor();
+  await page.emulateMedia({ media: 'print' });
+  await page.getByRole('heading', { name: 'Pairs and fits' }).waitFor();
+  const printed = page.getByRole('row').filter({ hasText: /^\dL2/ });
+  expect(await printed.innerText()).toMatch(
+    /L2\s+18\.013 ± 0\.001\s+P4\s+18\.003 ± 0\.001\s+0\.010 ± 0\.00\d\s+inside\s+over 99\.9 %\s+final, M\. Hale/,
+  );
+  const undone = page.getByRole('region', { name: 'Undone' });
+  await undone.getByText(/^P1 in L1: .*undone by M\. Hale: scored at assembly\./).waitFor();
+  expect(await page.getByRole('button').count()).toBe(0);
+  const measured = page.locator('dt', { hasText: 'Measured by' }).locator('..');
+  expect(await measured.innerText()).toContain('M. Hale');
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  // 210 by 297 mm in points.
+  expect(pdf).toMatch(/MediaBox \[0 0 59[45][.\d]* 84[12][.\d]*\]/);
+  await page.emulateMedia({ media: 'screen' });
+  await pairs(page).waitFor();
+});
 
 it('has all of it after a power cut', async () => {
   await server.kill();

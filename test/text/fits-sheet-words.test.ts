@@ -1,4 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import {
+  choosePairWords,
+  lookAtShapesWords,
+  noFitsWords,
+  noFreePartnerWords,
+  noShapesWords,
+  noSidesWords,
+  onePartWords,
+  plumbWords,
+  undoInListWords,
+  whyUndoneWords,
+} from '@/lib/text/fits-sheet-words';
 import { listWords } from '@/lib/text/list-words';
 import { drawnOutWords, fitOutWords, strikeFitWords } from '@/lib/text/struck-words';
 import { nothingToMakeWords } from '@/lib/text/nothing-to-make-words';
@@ -26,6 +38,30 @@ describe('what is struck out', () => {
     );
     expect(drawnOutWords('part')).toBe('struck out, with its pieces and features');
     expect(drawnOutWords('feature')).toBe('struck out; its readings stay');
+  });
+});
+
+describe('the Fits sheet in words', () => {
+  it.each([
+    [noFitsWords, 'No fits yet. Say which bore runs on which shaft, and how freely.'],
+    [plumbWords, 'A plumb line is a pair at the aim; dashed is still to make.'],
+    [
+      noSidesWords,
+      'A fit ties a bore or slot to an outside or width. Add both features to the job first.',
+    ],
+    [onePartWords, 'A fit ties two parts; these are on one.'],
+    [
+      choosePairWords,
+      'Choose a pair to see how sure it is, to lock it or to keep it apart; the head of a row or column to leave a piece out.',
+    ],
+    [undoInListWords, 'Undo it in the list of pairs to part it.'],
+    [whyUndoneWords, 'Say why: the record keeps it.'],
+    [noFreePartnerWords(1), 'suits no free partner.'],
+    [noFreePartnerWords(2), 'suit no free partner.'],
+    [noShapesWords, 'Nothing is measured yet.'],
+    [lookAtShapesWords(200), 'Look at the shapes of 200 pieces'],
+  ])('says %j', (words, says) => {
+    expect(words).toBe(says);
   });
 });
 

@@ -1,6 +1,7 @@
 'use client';
 
 import type { CutView } from '@/lib/rules/cuts/cut-view';
+import { afreshWords } from '@/lib/text/cut-screen-words';
 import { changedWords, cutCells, nextCells, type CutCells } from '@/lib/text/cut-log-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { useJob } from '../job/job-provider';
@@ -36,7 +37,7 @@ export function CutLog({ cut, onDial, shown }: Props) {
           {steps.map((step) => [
             step.afresh && (
               <tr key={`${step.cut.id} afresh`} className={styles.afresh}>
-                <td colSpan={5}>{changedWords(step.cut.changed ?? null)}: learned afresh.</td>
+                <td colSpan={5}>{afreshWords(changedWords(step.cut.changed ?? null))}</td>
               </tr>
             ),
             <Line

@@ -2,6 +2,7 @@
 
 import { cutView } from '@/lib/rules/cuts/cut-view';
 import type { JobView } from '@/lib/rules/job-view';
+import { isMadeToWords, noAimWords, nothingToCutWords } from '@/lib/text/cut-screen-words';
 import { fateWords } from '@/lib/text/cut-past-words';
 import { useAltSheets } from '../bench/use-alt-sheets';
 import { usePerson } from '../bench/use-person';
@@ -28,7 +29,7 @@ export function CutSheet({ asked }: Props) {
     return (
       <main className={styles.nothing}>
         <h1>Cut</h1>
-        <p>No such piece and feature in this job.</p>
+        <p>{nothingToCutWords}</p>
         <LinkButton href={`/jobs/${jobId}/fits`}>To the fits</LinkButton>
       </main>
     );
@@ -51,9 +52,7 @@ function CutHere({ pieceId, featureId }: { pieceId: string; featureId: string })
     return (
       <main className={styles.nothing}>
         <h1>{piece.mark}</h1>
-        <p>
-          {made.mark} is made to {piece.mark} now.
-        </p>
+        <p>{isMadeToWords(made.mark, piece.mark)}</p>
         <Button kind="main" bench onClick={() => ways?.toBench(made)}>
           Measure {made.mark}
         </Button>
@@ -67,10 +66,7 @@ function CutHere({ pieceId, featureId }: { pieceId: string; featureId: string })
     <main className={styles.nothing}>
       <h1>{piece.mark}</h1>
       {fate === null ? (
-        <p>
-          Nothing says what {piece.mark} is cut to: measure its partner, or give the feature two
-          limits.
-        </p>
+        <p>{noAimWords(piece.mark)}</p>
       ) : (
         <>
           <p>{fateWords(piece.mark, fate)}</p>

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { dialUnit } from '@/lib/rules/cuts/slide';
 import { typedDialUnit, typedSlide, type TypedSlide } from '@/lib/rules/cuts/typed-slide';
+import { slideFaultWords } from '@/lib/text/cut-screen-words';
 import { divisionHint } from '@/lib/text/cut-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { unitWords } from '@/lib/text/unit-words';
@@ -30,14 +31,14 @@ export function SetUp({ saying, shown, isNew, onDone }: Props) {
     dialUnit: before.slide === null ? shown.unit : dialUnit(before.slide, shown.unit),
   };
   const [wrong, setWrong] = useState<readonly string[]>([]);
-  const field = (name: Exclude<keyof TypedSlide, 'dial'>, error: string) => ({
+  const field = (name: Exclude<keyof TypedSlide, 'dial'>) => ({
     bench: true,
     value: typed[name],
     inputMode: 'decimal' as const,
     autoComplete: 'off',
     onChange: (event: { target: { value: string } }) =>
       setTyped({ ...typed, [name]: event.target.value }),
-    ...(wrong.includes(name) ? { error } : {}),
+    ...(wrong.includes(name) ? { error: slideFaultWords[name] } : {}),
   });
 
   function keep(): void {
@@ -76,27 +77,23 @@ export function SetUp({ saying, shown, isNew, onDone }: Props) {
       <Field
         label="One division"
         hint={divisionHint(setting.dialUnit, shown.decimal)}
-        {...field('division', 'What one division of the dial stands for.')}
+        {...field('division')}
       />
       <Field
         label="Thinnest cut this tool bites"
         hint={`${unitWords(onDial)} on the dial`}
-        {...field('bites', 'A length, or nothing.')}
+        {...field('bites')}
       />
       <Field
         label="Leave on to lap"
         hint={`${unitWords(shown.unit)} on diameter`}
-        {...field('lap', 'A length, or nothing.')}
+        {...field('lap')}
       />
-      <Field
-        label="The dial stands at"
-        hint="empty: set to 0 each time"
-        {...field('dialAt', 'What the dial shows, or nothing.')}
-      />
+      <Field label="The dial stands at" hint="empty: set to 0 each time" {...field('dialAt')} />
       <Field
         label="Top slide set over"
         hint="10 at 5.74 degrees; empty: square"
-        {...field('fineFeed', 'How far the dial goes for one of infeed.')}
+        {...field('fineFeed')}
       />
       <Button type="submit" bench kind={isNew ? 'main' : 'plain'}>
         This is the slide

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { typedDegrees } from '@/lib/rules/cuts/typed-degrees';
 import type { DecimalMark } from '@/lib/units/picometres';
+import { warmFaultWords } from '@/lib/text/cut-screen-words';
 import { Field } from '../primitives/field';
 import styles from './cut.module.css';
 
@@ -32,7 +33,7 @@ export function WarmField({ decimal, milliC, onSay }: Props) {
           setText(typed);
           onSay(typedDegrees(typed, decimal));
         }}
-        {...(wrong ? { error: 'A temperature in degrees C, or nothing.' } : {})}
+        {...(wrong ? { error: warmFaultWords } : {})}
       />
     </div>
   );

@@ -3,6 +3,7 @@
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { wantedWords } from '@/lib/text/fit-words';
+import { noFitsWords, plumbWords } from '@/lib/text/fits-sheet-words';
 import { pairsFinalWords } from '@/lib/text/pair-record-words';
 import { scaleWords } from '@/lib/text/scale';
 import { saidWords } from '@/lib/text/ways-words';
@@ -44,7 +45,7 @@ export function FitsSheet() {
     return (
       <SheetFrame current="Fits" number={3}>
         <h1 className="unseen">Fits</h1>
-        <EmptyState sentence="No fits yet. Say which bore runs on which shaft, and how freely.">
+        <EmptyState sentence={noFitsWords}>
           <WantedForm fit={null} />
         </EmptyState>
         <FitsOut />
@@ -70,8 +71,7 @@ export function FitsSheet() {
       <div className={styles.head}>
         <h1>{fit.fit.name}</h1>
         <p className={styles.wanted}>
-          {wantedWords(fit.fit, chosen)} {saidWords(fit.fit, chosen)} A plumb line is a pair at the
-          aim; dashed is still to make.
+          {wantedWords(fit.fit, chosen)} {saidWords(fit.fit, chosen)} {plumbWords}
         </p>
       </div>
       {view.fits.length > 6 && (

@@ -5,6 +5,7 @@ import type { FitPiece, FitView } from '@/lib/rules/fit-view';
 import { madeClearance } from '@/lib/rules/made-clearance';
 import { pairRow } from '@/lib/rules/pair-row';
 import { targetPair } from '@/lib/rules/target-pair';
+import { choosePairWords, undoInListWords } from '@/lib/text/fits-sheet-words';
 import { leftOutWords, noClearanceWords, pairWords, toMakeWords } from '@/lib/text/matrix-words';
 import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
@@ -26,12 +27,7 @@ export function MatrixLine({ fit, internal, external, stepPm }: Props) {
   const acts = usePairActs(fit);
   const only = internal ?? external;
   if (only === null) {
-    return (
-      <p className={styles.line}>
-        Choose a pair to see how sure it is, to lock it or to keep it apart; the head of a row or
-        column to leave a piece out.
-      </p>
-    );
+    return <p className={styles.line}>{choosePairWords}</p>;
   }
   const said =
     internal === null || external === null
@@ -87,7 +83,7 @@ export function MatrixLine({ fit, internal, external, stepPm }: Props) {
       apart: fit.leftOut.has(cellKey(inner.piece.id, outer.piece.id)),
       leftOut: out,
     };
-    const final = pair?.state === 'final' ? ' Undo it in the list of pairs to part it.' : '';
+    const final = pair?.state === 'final' ? ` ${undoInListWords}` : '';
     return `${pairWords(facts, stepPm, chosen)}.${final}`;
   }
 }

@@ -3,6 +3,7 @@
 import { startTransition, useEffect, useState } from 'react';
 import type { FitView } from '@/lib/rules/fit-view';
 import { allInside } from '@/lib/rules/all-inside';
+import { noFreePartnerWords } from '@/lib/text/fits-sheet-words';
 import { purposeOptions, purposeWords } from '@/lib/text/pairing-words';
 import { useJob } from '../job/job-provider';
 import { Choice } from '../primitives/choice';
@@ -38,7 +39,7 @@ export function PairList({ fit }: { fit: FitView }) {
         {fit.withoutPartner.length > 0 && (
           <>
             <b className={styles.mark}>{fit.withoutPartner.map(markOf).join(', ')}</b>{' '}
-            {fit.withoutPartner.length === 1 ? 'suits' : 'suit'} no free partner.
+            {noFreePartnerWords(fit.withoutPartner.length)}
           </>
         )}
       </p>

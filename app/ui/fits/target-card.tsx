@@ -7,6 +7,7 @@ import type { FitView } from '@/lib/rules/fit-view';
 import type { Target } from '@/lib/rules/target';
 import { formatLength } from '@/lib/units/format-length';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import { spindleWords } from '@/lib/text/bench-target';
 import { gaugeEnoughWords } from '@/lib/text/gauge-enough-words';
 import { shownLength, shownSize } from '@/lib/text/shown-size';
 import {
@@ -162,7 +163,7 @@ export function TargetCard({ fit, target, onAsk }: Props) {
           {others.length > othersMost && <li>{moreToMakeWords(others.length - othersMost)}</li>}
         </ul>
       )}
-      <p className={styles.care}>Spindle stopped before you measure.</p>
+      <p className={styles.care}>{spindleWords}</p>
     </section>
   );
 

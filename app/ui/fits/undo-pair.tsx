@@ -1,6 +1,7 @@
 'use client';
 
 import { useState, type FormEvent } from 'react';
+import { whyUndoneWords } from '@/lib/text/fits-sheet-words';
 import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
 import styles from './pairs.module.css';
@@ -36,7 +37,7 @@ export function UndoPair({ name, busy, onUndo }: Props) {
           setReason(event.target.value);
           setLacks(false);
         }}
-        error={lacks ? 'Say why: the record keeps it.' : undefined}
+        error={lacks ? whyUndoneWords : undefined}
       />
       <div className={styles.buttons}>
         <Button kind="warm" type="submit" disabled={busy}>

@@ -6,6 +6,7 @@ import { uuidv7 } from '@/lib/outbox/ids';
 import { isExternal, isInternal } from '@/lib/rules/feature-sides';
 import { keptWanted } from '@/lib/rules/ways/kept-wanted';
 import { readWanted, type FitSaid, type WantedFault } from '@/lib/rules/ways/read-wanted';
+import { noSidesWords, onePartWords } from '@/lib/text/fits-sheet-words';
 import { FitWayFields } from '../fit-ways/fit-way-fields';
 import { saidOfFit } from '../fit-ways/said-of-fit';
 import { useJob } from '../job/job-provider';
@@ -35,11 +36,7 @@ export function WantedForm({ fit, onDone, onLeave }: Props) {
   const [wrong, setWrong] = useState<WantedFault | null>(null);
 
   if (fit === null && (sides.internal.length === 0 || sides.external.length === 0)) {
-    return (
-      <p className="t-sentence">
-        A fit ties a bore or slot to an outside or width. Add both features to the job first.
-      </p>
-    );
+    return <p className="t-sentence">{noSidesWords}</p>;
   }
   const nominal = (id: string) =>
     view.sheet.features.find((feature) => feature.id === id)?.nominalPm ?? null;
@@ -60,7 +57,7 @@ export function WantedForm({ fit, onDone, onLeave }: Props) {
             options={sides.external}
             value={externalId}
             onChange={setExternalId}
-            error={onOnePart ? 'A fit ties two parts; these are on one.' : undefined}
+            error={onOnePart ? onePartWords : undefined}
           />
         </>
       )}

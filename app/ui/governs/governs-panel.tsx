@@ -12,6 +12,7 @@ import {
   shapeEffectWords,
   tooFewPlacesWords,
 } from '@/lib/text/shape-effect-words';
+import { lookAtShapesWords, noShapesWords } from '@/lib/text/fits-sheet-words';
 import { shownSize } from '@/lib/text/shown-size';
 import { resolutionOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
@@ -64,9 +65,7 @@ export function GovernsPanel({ fit }: { fit: FitView }) {
             )}
           </div>
           <div>
-            {!isShown && (
-              <Button onClick={() => setAsked(true)}>Look at the shapes of {count} pieces</Button>
-            )}
+            {!isShown && <Button onClick={() => setAsked(true)}>{lookAtShapesWords(count)}</Button>}
             {told.length > 0 && (
               <ul className={styles.pieces} aria-label="Shapes">
                 {told.map(({ piece, effect }) => (
@@ -76,9 +75,7 @@ export function GovernsPanel({ fit }: { fit: FitView }) {
             )}
             {plain.length > 0 && <p className={styles.remark}>{noShapeWords(plain)}</p>}
             {tooFew.length > 0 && <p className={styles.remark}>{tooFewPlacesWords(tooFew)}</p>}
-            {isShown && effects.length === 0 && (
-              <p className={styles.remark}>Nothing is measured yet.</p>
-            )}
+            {isShown && effects.length === 0 && <p className={styles.remark}>{noShapesWords}</p>}
           </div>
         </div>
       </Panel>

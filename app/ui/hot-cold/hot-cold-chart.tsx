@@ -2,6 +2,7 @@
 
 import { useRef } from 'react';
 import type { HotCold } from '@/lib/rules/heat/hot-cold';
+import { hotChartKeyWords } from '@/lib/text/heat-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { useWidth } from '../strip/use-width';
 import { hotColdLayout } from './hot-cold-layout';
@@ -102,10 +103,7 @@ export function HotColdChart({ hot, fit, shown, title }: Props) {
           {at.tightLabel.text}
         </text>
       </svg>
-      <p className={styles.key}>
-        Full line: both at one temperature. Dashed: the outer piece stays, the inner one alone
-        changes. Ring: the tightest. Grey: inside the fit.
-      </p>
+      <p className={styles.key}>{hotChartKeyWords}</p>
     </div>
   );
 }

@@ -8,8 +8,10 @@ import { materialOf } from '@/lib/rules/heat/material-of';
 import {
   assumedWords,
   farWords,
+  guessedTemperaturesWords,
   hotCareWords,
   hotChartWords,
+  hotNeedsWords,
   readWarmWords,
   tenMoreWords,
   tightPointWords,
@@ -93,11 +95,7 @@ export function HotColdPanel({ fit }: { fit: FitView }) {
                 />
               ))}
             </div>
-            {temperatures.isGuess && (
-              <p className={styles.remark}>
-                These temperatures are only to begin with. Type your own.
-              </p>
-            )}
+            {temperatures.isGuess && <p className={styles.remark}>{guessedTemperaturesWords}</p>}
             <Button
               disabled={busy || milliC === null || temperatures.isKept}
               onClick={() => void keep()}
@@ -112,10 +110,7 @@ export function HotColdPanel({ fit }: { fit: FitView }) {
           </div>
           <div className={styles.said}>
             {hot === null ? (
-              <p className={styles.sentence}>
-                The clearance hot and cold is worked out when both materials and all four
-                temperatures are known.
-              </p>
+              <p className={styles.sentence}>{hotNeedsWords}</p>
             ) : (
               <>
                 <HotColdChart

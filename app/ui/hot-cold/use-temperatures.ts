@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { Fit } from '@/lib/schema/fit';
 import { keptTemperatures as kept } from '@/lib/rules/heat/fit-temperatures';
 import { quantityWords } from '@/lib/text/quantity-words';
-import { temperatureFigure } from '@/lib/text/heat-words';
+import { temperatureFaultWords, temperatureFigure } from '@/lib/text/heat-words';
 import { parseTemperature } from '@/lib/units/parse-temperature';
 import type { DecimalMark } from '@/lib/units/picometres';
 
@@ -35,12 +35,11 @@ export function useTemperatures(fit: Fit, decimal: DecimalMark) {
     if (read.kind === 'error') {
       errors[key] = quantityWords(read, text[key], 'degrees such as 60, or 140 F');
     } else if (read.quanta < coldest || read.quanta > hottest) {
-      errors[key] = 'From −100 to 1000 °C.';
+      errors[key] = temperatureFaultWords['out of range'];
     } else milliC[key] = read.quanta;
   }
   const isRead = keys.every((key) => errors[key] === undefined);
-  if (isRead && milliC.lowest > milliC.highest)
-    errors.highest = 'The hottest is below the coldest.';
+  if (isRead && milliC.lowest > milliC.highest) errors.highest = temperatureFaultWords.order;
   return {
     text,
     errors,
