@@ -113,9 +113,10 @@ function titleOf(
     case 'decimal point':
       return 'Is the point in its place?';
     case 'swapped figures':
-      return instead === null
-        ? 'Two figures swapped?'
-        : `${typed} where the others say ${instead}. Two figures swapped?`;
+      if (instead === null) return 'Two figures swapped?';
+      return facts.expected === null || facts.expected.from === 'readings'
+        ? `${typed} where the others say ${instead}. Two figures swapped?`
+        : `${typed}, or ${instead}? Two figures swapped?`;
     case 'half or double':
       return facts.insteadPm !== null && facts.insteadPm > facts.valuePm
         ? 'Half the size?'

@@ -307,8 +307,8 @@ describe('slipOf, of a first reading', () => {
     expect(slip('5.1', caliper)?.kind).toBe('far off');
     const bore = { ...liner, gauge: { ...liner.gauge, rangeHighPm: 150 * mm } };
     expect(slip('57.3', bore)?.kind).toBe('far off');
-    // Bar and a pilot hole are stock: turned from 40, bored from 8.
-    expect(slip('40.13', caliper)).toBeNull();
+    // Bar and a pilot hole are stock: turned from 31, bored from 8.
+    expect(slip('31.13', caliper)).toBeNull();
     expect(slip('8.21', bore)).toBeNull();
   });
 

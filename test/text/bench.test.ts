@@ -233,6 +233,16 @@ describe('slipQuestion', () => {
     expect(of({ kind: 'far off', insteadPm: null }).title).toBe(
       'Far from the others. Is it right?',
     );
+    const drawn = {
+      expected: { from: 'limits', lowPm: 17_996 * um, highPm: 18 * mm },
+      others: 0,
+    } as const;
+    expect(of({ ...drawn, kind: 'far off', insteadPm: null }).title).toBe(
+      'Far from what is drawn. Is it right?',
+    );
+    expect(of({ ...drawn, kind: 'swapped figures' }).title).toBe(
+      '18.498, or 17.998? Two figures swapped?',
+    );
   });
 
   it('says how well the gauge repeats where distance is all that is the matter', () => {
