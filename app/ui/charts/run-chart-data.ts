@@ -30,6 +30,10 @@ export type RunChartData = {
   decimal: Shown['decimal'];
   lower: { height: number; label: string } | null;
   upper: { height: number; label: string } | null;
+  /** The middle of both limits; null where one is missing. */
+  aim: { height: number; label: string } | null;
+  /** By zones: a quarter of the tolerance inside each limit. */
+  quarters: { low: number; high: number } | null;
   /** The line and its 95 % band of single pieces at whole and half ordinals; null without a drift. */
   line: { ordinal: number; height: number; low: number; high: number }[] | null;
   /** From here on the line is a forecast: it is dashed. */
@@ -60,7 +64,7 @@ export function runChartData(
   const limit = (pm: number | null) =>
     pm === null
       ? null
-      : { height: heightOf(pm), label: formatLength(pm, { ...shown, decimals, sign }) };
+      : { height: heightOf(pm), label: formatLength(Math.round(pm), { ...shown, decimals, sign }) };
   const sign = several ? ('always' as const) : ('needed' as const);
 
   const lastMade = view.points.at(-1)?.ordinal ?? 0;
@@ -113,6 +117,7 @@ export function runChartData(
     decimal: shown.decimal,
     lower: limit(view.limits.lowerPm),
     upper: limit(view.limits.upperPm),
+    ...aimOf(view, limit),
     line,
     lastMade,
     batchEnd,
@@ -125,6 +130,21 @@ export function runChartData(
       view.piecesLeft !== null && view.nextPiece !== null && lastMade + view.piecesLeft < batchEnd
         ? lastMade + view.piecesLeft
         : null,
+  };
+}
+
+/** What is aimed at, and by zones the stretch that is as good as it. */
+function aimOf(
+  { limits: { lowerPm, upperPm }, run }: RunView,
+  at: (pm: number) => RunChartData['aim'],
+): Pick<RunChartData, 'aim' | 'quarters'> {
+  if (lowerPm === null || upperPm === null) return { aim: null, quarters: null };
+  const quarterPm = (upperPm - lowerPm) / 4;
+  return {
+    aim: at((lowerPm + upperPm) / 2),
+    quarters: run.zones
+      ? { low: at(lowerPm + quarterPm)!.height, high: at(upperPm - quarterPm)!.height }
+      : null,
   };
 }
 

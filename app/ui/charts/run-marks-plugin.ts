@@ -13,6 +13,7 @@ export function runMarksPlugin(data: RunChartData, palette: Palette): Plugin<'sc
       drawZone(pen, data);
       drawDriftBand(pen, data);
       drawEvents(pen, data);
+      drawAim(pen, data);
       drawLimits(pen, data);
       drawBars(pen, data);
       drawAside(pen, data);
@@ -92,6 +93,32 @@ function drawLimits(pen: Pen, { lower, upper }: RunChartData): void {
   }
 }
 
+/** The middle of the limits as a fine line, by zones with the quarter points; named where there is room. */
+function drawAim(pen: Pen, { aim, quarters, upper, lower }: RunChartData): void {
+  if (aim === null) return;
+  const { area, palette } = pen;
+  const across = (py: number, dash: number[]) =>
+    stroke(
+      pen,
+      palette.rule,
+      1,
+      [
+        [area.left, py],
+        [area.right, py],
+      ],
+      dash,
+    );
+  const py = pen.y(aim.height);
+  across(py, [10, 4, 2, 4]);
+  for (const height of quarters === null ? [] : [quarters.low, quarters.high]) {
+    across(pen.y(height), [2, 4]);
+  }
+  if (pen.y(lower!.height) - pen.y(upper!.height) < 120) return;
+  const at = area.right + 8;
+  write(pen, 'Aim', [at, py - 6], { colour: palette.ink2, font: '14px' });
+  write(pen, aim.label, [at, py + 11], { colour: palette.ink2, font: '14px' });
+}
+
 function drawBars(pen: Pen, { points }: RunChartData): void {
   for (const { ordinal, height, doubt, last } of points) {
     stroke(pen, last ? pen.palette.blue : pen.palette.ink, 1.5, [
@@ -136,11 +163,17 @@ function drawOdd(pen: Pen, { points }: RunChartData): void {
   }
 }
 
-/** The lane under the axis: a dotted upright, a foot, and the words; the moment to act the same in warm. */
+/** Words in the lane under the axis are no wider than this. */
+const flagPx = 170;
+
+/**
+ * The lane under the axis: a dotted upright, a foot, and the words; the moment to act the same in warm. That
+ * moment is named first; an event whose words find no room has its foot alone, and its row in the list.
+ */
 function drawEvents(pen: Pen, { events, actAfter }: RunChartData): void {
   const { area, palette } = pen;
   const foot = area.bottom + 34;
-  let free = -Infinity;
+  const taken: { from: number; to: number }[] = [];
   const flag = (ordinal: number, title: string, note: string, colour: string, top: number) => {
     const px = pen.x(ordinal);
     const isWarm = colour === palette.warm;
@@ -162,19 +195,34 @@ function drawEvents(pen: Pen, { events, actAfter }: RunChartData): void {
       [px, foot - 6],
       [px, foot],
     ]);
-    pen.ctx.font = `700 13px ${figure}`;
-    const half = Math.max(pen.ctx.measureText(title).width, pen.ctx.measureText(note).width) / 2;
-    if (px - half < free + 6) return;
-    free = px + half;
-    write(pen, title, [px, foot + 12], { colour, font: '700 13px', align: 'center' });
-    write(pen, note, [px, foot + 27], { colour, font: '12px', align: 'center' });
+    const most = Math.min(flagPx, area.right - area.left);
+    const head = shortened(pen, title, `700 13px ${figure}`, most);
+    const below = shortened(pen, note, `12px ${figure}`, most);
+    const half = Math.max(head.width, below.width) / 2;
+    const middle = Math.min(area.right - half, Math.max(area.left + half, px));
+    const [from, to] = [middle - half - 3, middle + half + 3];
+    if (taken.some((other) => from < other.to && to > other.from)) return;
+    taken.push({ from, to });
+    write(pen, head.text, [middle, foot + 12], { colour, font: '700 13px', align: 'center' });
+    write(pen, below.text, [middle, foot + 27], { colour, font: '12px', align: 'center' });
   };
+  if (actAfter !== null) {
+    flag(actAfter + 0.5, 'Act here', 'offset or new insert', palette.warm, pen.y(0) + 14);
+  }
   for (const event of events) {
     flag(event.ordinal, event.title, event.note, palette.ink, area.top);
   }
-  if (actAfter !== null) {
-    flag(actAfter + 0.5, 'Act here', 'offset or new corner', palette.warm, pen.y(0) + 14);
-  }
+}
+
+/** A text as far as there is room for it, and how wide it then is. */
+function shortened({ ctx }: Pen, text: string, font: string, most: number) {
+  ctx.font = font;
+  const widthOf = (some: string) => ctx.measureText(some).width;
+  if (widthOf(text) <= most) return { text, width: widthOf(text) };
+  let end = text.length - 1;
+  while (end > 1 && widthOf(`${text.slice(0, end).trimEnd()}\u2026`) > most) end -= 1;
+  const short = `${text.slice(0, end).trimEnd()}\u2026`;
+  return { text: short, width: widthOf(short) };
 }
 
 function drawCrossing(pen: Pen, { crossing }: RunChartData): void {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { paper } from '@/app/ui/charts/palette';
 import { heightRange, runChartConfig } from '@/app/ui/charts/run-chart-config';
-import { runChartData } from '@/app/ui/charts/run-chart-data';
+import { runChartData, type RunChartData } from '@/app/ui/charts/run-chart-data';
+import { runMarksPlugin } from '@/app/ui/charts/run-marks-plugin';
 import { tickStep } from '@/app/ui/charts/tick-step';
 import { jobView } from '@/lib/rules/job-view';
 import type { JobSheet } from '@/lib/schema/sheet';
@@ -33,6 +34,16 @@ describe('runChartData', () => {
   it('draws the limits where the drawing has them', () => {
     expect(data.upper).toEqual({ height: 0, label: '12.000' });
     expect(data.lower).toEqual({ height: -27, label: '11.973' });
+  });
+
+  it('draws the aim between both limits, and by zones the quarter points', () => {
+    expect(data.aim).toEqual({ height: -13.5, label: '11.986' });
+    expect(data.quarters).toBeNull();
+    const sheet = exampleSheet();
+    const zones = { ...sheet, runs: sheet.runs.map((run) => ({ ...run, zones: true })) };
+    expect(runChartData(runOf(zones), mm).quarters).toEqual({ low: -20.25, high: -6.75 });
+    const open = { ...sheet, features: sheet.features.map((one) => ({ ...one, lowerPm: null })) };
+    expect(runChartData(runOf(open), mm)).toMatchObject({ aim: null, lower: null });
   });
 
   it('begins the line after the insert was changed, not after tea', () => {
@@ -125,5 +136,45 @@ describe('tickStep', () => {
     [0.3, 0.1, 0.5],
   ])('for at least %f in units of %f gives %f', (least, unit, step) => {
     expect(tickStep(least, unit)).toBeCloseTo(step, 12);
+  });
+});
+
+describe('the lane of events', () => {
+  /** What is written under the axis, with its middle, on a canvas whose letters are 7 wide. */
+  function written(events: RunChartData['events'], width = 320) {
+    const said: { text: string; x: number }[] = [];
+    const ctx = new Proxy({} as Record<string, unknown>, {
+      get: (_, name) =>
+        name === 'measureText'
+          ? (text: string) => ({ width: 7 * text.length })
+          : name === 'fillText'
+            ? (text: string, x: number) => said.push({ text, x })
+            : () => undefined,
+      set: () => true,
+    });
+    const scale = (px: (value: number) => number) => ({ getPixelForValue: px });
+    const chart = {
+      ctx,
+      chartArea: { left: 0, right: width, top: 0, bottom: 200, width, height: 200 },
+      scales: { x: scale((value) => (width * value) / 16), y: scale((value) => -4 * value) },
+    };
+    const plugin = runMarksPlugin({ ...data, events }, paper);
+    plugin.beforeDatasetsDraw!(chart as never, {} as never, {} as never);
+    return said;
+  }
+
+  it('names the moment to act whatever else stands there, and nothing over it', () => {
+    const long = { ordinal: 14.5, title: 'Offset moved', note: 'x'.repeat(120) };
+    const texts = written([long]).map(({ text }) => text);
+    expect(texts).toContain('Act here');
+    expect(texts).not.toContain('Offset moved');
+  });
+
+  it('shortens what is too long, and keeps it on the canvas', () => {
+    const early = { ordinal: 0.5, title: 'Offset moved', note: 'x'.repeat(120) };
+    const note = written([early]).find(({ text }) => text.startsWith('x'))!;
+    expect(note.text).toMatch(/^x+\u2026$/);
+    expect(7 * note.text.length).toBeLessThanOrEqual(170);
+    expect(note.x - (7 * note.text.length) / 2).toBeGreaterThanOrEqual(0);
   });
 });
