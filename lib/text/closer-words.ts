@@ -31,3 +31,7 @@ export function closerWords(
   const within = limits.length === 0 ? '' : ` Limits: ${limits.join(', ')}.`;
   return `${stretch}, ${count} measured. Smallest ${figure(least.sizePm)} at ${prefix}${least.ordinal}, largest ${figure(most.sizePm)} at ${prefix}${most.ordinal}.${within}`;
 }
+
+/** Said in the place of the closer look at a run of several features alike. */
+export const closerOneWords =
+  'This run charts several features together. The closer look is of one feature: start a run of it alone.';

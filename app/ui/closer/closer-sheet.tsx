@@ -1,10 +1,11 @@
 'use client';
 
 import Link from 'next/link';
+import { useRouter } from 'next/navigation';
 import { useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
 import { drawnLimits } from '@/lib/rules/feature-limits';
 import type { RunHead } from '@/lib/schema/run-series';
-import { closerWords } from '@/lib/text/closer-words';
+import { closerOneWords, closerWords } from '@/lib/text/closer-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import { Chart } from '../charts/chart';
 import { closerChartConfig } from '../charts/closer-chart-config';
@@ -36,10 +37,34 @@ const acts = [
   ['all', 'All of it'],
 ] as const;
 
+type Props = { head: RunHead; shown: Shown };
+
+/** A run looked at closely; of several features alike there is none. */
+export function CloserSheet({ head, shown }: Props) {
+  if (head.run.alikeIds.length === 0) return <CloserOpen head={head} shown={shown} />;
+  const { job, run } = head;
+  return (
+    <div className={frame.page}>
+      <SheetHead
+        job={{ name: job.name, href: `/jobs/${job.id}/board` }}
+        index={jobIndex(job.id)}
+        current="Runs"
+      />
+      <main className={frame.main}>
+        <h1>Run, closer</h1>
+        <p className="t-sentence">{closerOneWords}</p>
+        <Link href={`/jobs/${job.id}/runs?run=${run.id}`}>Back to the run</Link>
+      </main>
+    </div>
+  );
+}
+
 /** A run of any length looked at closely: moved along, looked nearer at, taken away as a picture or figures. */
-export function CloserSheet({ head, shown }: { head: RunHead; shown: Shown }) {
+function CloserOpen({ head, shown }: Props) {
   const { run, feature, part, job, events } = head;
-  const { series, trouble } = useSeries(run.id, job.id);
+  const router = useRouter();
+  const onHead = useCallback(() => router.refresh(), [router]);
+  const { series, trouble } = useSeries(run.id, job.id, onHead);
   const [asked, setAsked] = useState<Window | null>(null);
   const box = useRef<HTMLDivElement>(null);
   const facts = useMemo<CloserFacts>(() => {
@@ -98,7 +123,7 @@ export function CloserSheet({ head, shown }: { head: RunHead; shown: Shown }) {
       <main className={frame.main}>
         <div className={styles.head}>
           <h1>{name}, closer</h1>
-          <Link href={`/jobs/${job.id}/runs`}>Back to the run</Link>
+          <Link href={`/jobs/${job.id}/runs?run=${run.id}`}>Back to the run</Link>
         </div>
         {trouble !== null && (
           <p role="alert" className={styles.trouble}>

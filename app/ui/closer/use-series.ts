@@ -16,13 +16,21 @@ const moving: ReadonlySet<Change['thing']> = new Set([
   'piece',
   'gauge',
 ]);
+/** What changes the events and the limits it is drawn with. */
+const heading: ReadonlySet<Change['thing']> = new Set(['run', 'runEvent', 'feature']);
 /** Readings that come in a burst are fetched together. */
 const gatherMs = 250;
+/** After a failure it is asked again so soon. */
+const againMs = 3000;
 
-/** The columns of a run, fetched once and again whenever something of its job moves a size. */
+/**
+ * The columns of a run, fetched once and again whenever something of its job moves a size. `onHead` is called
+ * when its events or its limits have changed.
+ */
 export function useSeries(
   runId: string,
   jobId: string,
+  onHead: () => void,
 ): { series: RunSeriesAnswer | null; trouble: string | null } {
   const [series, setSeries] = useState<RunSeriesAnswer | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -30,6 +38,11 @@ export function useSeries(
     let gone = false;
     let timer: ReturnType<typeof setTimeout> | undefined;
     let stop: (() => void) | undefined;
+    const soon = (ms: number) =>
+      setTimeout(() => {
+        timer = undefined;
+        void load();
+      }, ms);
     const load = async (): Promise<void> => {
       try {
         const got = await browserApi().send<RunSeriesAnswer>('GET', `/api/v1/runs/${runId}/series`);
@@ -40,13 +53,16 @@ export function useSeries(
           jobId,
           after: got.seq,
           onChange({ thing }) {
+            if (heading.has(thing)) onHead();
             if (!moving.has(thing)) return;
-            clearTimeout(timer);
-            timer = setTimeout(() => void load(), gatherMs);
+            // Not begun anew at each: readings that never rest are shown all the same.
+            timer ??= soon(gatherMs);
           },
         });
       } catch (error) {
-        if (!gone) setTrouble(problemWords(error instanceof ProblemError ? error : null));
+        if (gone) return;
+        setTrouble(problemWords(error instanceof ProblemError ? error : null));
+        timer ??= soon(againMs);
       }
     };
     void load();
@@ -55,6 +71,6 @@ export function useSeries(
       clearTimeout(timer);
       stop?.();
     };
-  }, [runId, jobId]);
+  }, [runId, jobId, onHead]);
   return { series, trouble };
 }

@@ -58,7 +58,7 @@ function OpenSheet({ name }: { name: string }) {
     case 'fits':
       return <FitsSheet />;
     case 'runs':
-      return <RunsSheet />;
+      return <RunsSheet asked={new URLSearchParams(window.location.search).get('run')} />;
     default:
       return <BoardSheet />;
   }

@@ -16,7 +16,7 @@ import styles from './runs.module.css';
 const mostAlike = 11;
 
 /** Starts a run: of which feature, with which alike, and what the machine's dial counts. */
-export function NewRun() {
+export function NewRun({ onMade }: { onMade?: (id: string) => void }) {
   const { view, chosen } = useJob();
   const { make, trouble, busy } = useThings();
   const options = view.parts.flatMap(({ part, features }) =>
@@ -91,14 +91,16 @@ export function NewRun() {
     const read = readDivision(division, chosen);
     if (typeof read === 'string') return setError(read);
     setError(undefined);
-    await make('run', {
-      id: uuidv7(),
+    const id = uuidv7();
+    const made = await make('run', {
+      id,
       jobId: view.sheet.job.id,
       featureId,
       dial: isOnDiameter(kind) ? dial : 'diameter',
       divisionPm: read.pm,
       ...plainRunChoices,
-      alikeIds: alikeIds.filter((id) => id !== featureId),
+      alikeIds: alikeIds.filter((alike) => alike !== featureId),
     });
+    if (made) onMade?.(id);
   }
 }

@@ -26,10 +26,17 @@ import { RunTable } from './run-table';
 import { StruckRuns } from './struck-runs';
 import styles from './runs.module.css';
 
-/** The chart of a run, the drift line and its band, the limit it will reach, and what to do then. */
-export function RunsSheet() {
+/**
+ * The chart of a run, the drift line and its band, the limit it will reach, and what to do then. Which of
+ * several runs is shown stands in the address, so that the way back leads to the same one.
+ */
+export function RunsSheet({ asked = null }: { asked?: string | null }) {
   const { view, chosen } = useJob();
-  const [runId, setRunId] = useState<string | null>(null);
+  const [runId, setRunId] = useState(asked);
+  const show = (id: string) => {
+    setRunId(id);
+    window.history.replaceState(null, '', `?run=${id}`);
+  };
   const run = view.runs.find((candidate) => candidate.run.id === runId) ?? view.runs[0];
   if (run === undefined) {
     return (
@@ -57,14 +64,14 @@ export function RunsSheet() {
           label="Run shown"
           name="run"
           value={run.run.id}
-          onChange={setRunId}
+          onChange={show}
           options={view.runs.map((one) => ({ value: one.run.id, label: runName(view, one) }))}
         />
       )}
       <RunOpen key={run.run.id} run={run} />
       <details className={styles.more}>
         <summary>Another run</summary>
-        <NewRun />
+        <NewRun onMade={show} />
         <StruckRuns run={run} />
       </details>
     </SheetFrame>

@@ -3,7 +3,7 @@ import { seriesCsv } from '@/app/ui/closer/series-csv';
 import { seriesSvg } from '@/app/ui/closer/series-svg';
 import { closerChartData, type CloserFacts } from '@/app/ui/charts/closer-chart-data';
 import { wholeWindow } from '@/app/ui/charts/window';
-import { closerWords } from '@/lib/text/closer-words';
+import { closerOneWords, closerWords } from '@/lib/text/closer-words';
 
 const um = 1_000_000;
 const mm = { unit: 'mm', decimal: '.' } as const;
@@ -64,4 +64,10 @@ describe('closerWords', () => {
   it('says so where nothing was measured', () => {
     expect(closerWords({ ...of, seen: null }, mm)).toBe('L1 to L4 of 4. Nothing measured there.');
   });
+});
+
+it('says why a run of several features has no closer look', () => {
+  expect(closerOneWords).toBe(
+    'This run charts several features together. The closer look is of one feature: start a run of it alone.',
+  );
 });
