@@ -48,13 +48,9 @@ const flat =
 const narrow = '(max-width: 599px), (max-width: 767px) and (min-height: 560px)';
 
 /** The bench with a piece on it. */
-export function BenchOpen({ bench: known }: { bench: Bench }) {
+export function BenchOpen({ bench }: { bench: Bench }) {
   const { outbox } = useJob();
   const person = usePerson();
-  const bench = useMemo(
-    () => ({ ...known, chosen: { ...known.chosen, personId: person.id } }),
-    [known, person.id],
-  );
   // The reading, its verdict, the size and the strip are drawn in the frame of the key; the rest a moment later.
   const later = useDeferredValue(bench);
   const { piece, feature, last, held, blind } = bench;

@@ -23,7 +23,7 @@ export type CutTaken = Omit<
  * `take` resolves when the job's view shows the cut too, so that no reading is held against the size before it.
  */
 export function useKeepCut() {
-  const { view, chosen, keep } = useJob();
+  const { view, keep } = useJob();
   const [trouble, setTrouble] = useState<string | null>(null);
   const busy = useRef(false);
   const awaited = useRef<{ id: string; seen: () => void } | null>(null);
@@ -49,7 +49,7 @@ export function useKeepCut() {
         id,
         row: {
           ...taken,
-          personId: personId ?? chosen.personId,
+          personId,
           pieceId: cell.pieceId,
           featureId: cell.featureId,
           lastReadingId: before.id,

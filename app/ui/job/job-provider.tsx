@@ -23,6 +23,7 @@ import { rememberedJobView } from '@/lib/rules/remembered-job-view';
 import type { Change } from '@/lib/schema/change';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { Shown } from '@/lib/text/shown-size';
+import { usePersonChoice, type PersonChoice } from './use-person-choice';
 import { useShelf } from './use-shelf';
 
 /** What this device and this shop have chosen, with nothing left open. */
@@ -31,6 +32,8 @@ export type Chosen = Shown & { hand: 'right' | 'left'; personId: string | null }
 type Job = {
   view: JobView;
   chosen: Chosen;
+  /** Who measures here, and the way to choose another. */
+  person: PersonChoice;
   /** Ids of entries that are on this device and not in the book yet. */
   pending: ReadonlySet<string>;
   outbox: Snapshot;
@@ -44,7 +47,12 @@ const JobContext = createContext<Job | null>(null);
 
 /** Holds one job for all its sheets: what the server sent, what the feed brings, what this device adds. */
 export function JobProvider(props: { sheet: JobSheet; chosen: Chosen; children: ReactNode }) {
-  const { chosen, children } = props;
+  const { children } = props;
+  const person = usePersonChoice(props.chosen.personId);
+  const chosen = useMemo(
+    () => ({ ...props.chosen, personId: person.personId }),
+    [props.chosen, person.personId],
+  );
   const [book, setBook] = useState(props.sheet);
   const jobId = props.sheet.job.id;
 
@@ -80,8 +88,8 @@ export function JobProvider(props: { sheet: JobSheet; chosen: Chosen; children: 
     setBook((old) => ({ ...applyChange(old, changeFrom(old, thing, row)), seq: old.seq }));
   }, []);
   const job = useMemo(
-    () => ({ view, chosen, pending, outbox, keep, apply }),
-    [view, chosen, pending, outbox, keep, apply],
+    () => ({ view, chosen, person, pending, outbox, keep, apply }),
+    [view, chosen, person, pending, outbox, keep, apply],
   );
   return <JobContext.Provider value={job}>{children}</JobContext.Provider>;
 }
