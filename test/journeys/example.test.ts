@@ -150,7 +150,9 @@ it('shows sizes in the other unit without touching what was typed', async () => 
   await page.getByText('Inches', { exact: true }).click();
   await page.waitForTimeout(500);
   await page.goto(`${job}/fits`);
-  await page.getByText('in 0.0001 inch').first().waitFor();
+  // A band of 0.004 mm would read 0.0003 to 0.0005 in: it is said and counted in tenths of that step.
+  await page.getByText('in 0.00001 inch').first().waitFor();
+  await page.getByText(/^Wanted 0\.00031 to 0\.00047 clear, aim 0\.00039\./).waitFor();
   await page.getByText('inches', { exact: true }).waitFor();
   const texts = await page.evaluate(async (jobId) => {
     const sheet = await (await fetch(`/api/v1/jobs/${jobId}/sheet`)).json();
