@@ -562,6 +562,48 @@ describe('for the ear, the hand and the light', () => {
   });
 });
 
+/** To the Cut screen and back, by the key for it. */
+async function toCutAndBack(page: Page): Promise<void> {
+  await page.keyboard.press('c');
+  await eventually(() => page.title()).toContain('Cut R1');
+  await page.keyboard.press('c');
+  await eventually(() => page.title()).toContain('R1 bore');
+}
+
+it('keeps who measures over every sheet, and tells the notebook when it is back', async () => {
+  const { page, job, close } = await rings(desk);
+  const ruth = { id: crypto.randomUUID(), name: 'Ruth' };
+  expect((await post(server, 'people', ruth)).status).toBe(201);
+  await page.reload();
+  await ready(page);
+  await toCutAndBack(page);
+  await page.context().setOffline(true);
+  await page.getByRole('button', { name: /Choose another piece/ }).click();
+  await page.getByRole('list', { name: 'People' }).getByRole('button', { name: 'Ruth' }).click();
+  await log(page, '18.040');
+  await eventually(() => reading(page).textContent()).toBe('18.040');
+  await toCutAndBack(page);
+  await log(page, '18.041');
+  await page.context().setOffline(false);
+  await expect
+    .poll(async () => (await booked(server, job)).map(({ personId }) => personId), {
+      timeout: 30_000,
+    })
+    .toEqual([ruth.id, ruth.id]);
+  // Another page of this device has it from the notebook.
+  await expect
+    .poll(
+      async () => {
+        await page.goto(`${server.url}/settings`);
+        return page.getByRole('radio', { name: 'Ruth' }).isChecked();
+      },
+      { timeout: 30_000, interval: 2000 },
+    )
+    .toBe(true);
+  chromium.faults.length = 0; // the refused requests, made on purpose
+  await close();
+});
+
 describe('coming back', () => {
   it('says where it was: piece, feature, reading, and what was next; and is gone at the next key', async () => {
     const { page, job, close } = await rings(small);

@@ -1,18 +1,17 @@
 'use client';
 
-import dynamic from 'next/dynamic';
 import { usePathname, useSearchParams } from 'next/navigation';
-import { useEffect, useMemo, useState } from 'react';
+import { Suspense, useEffect, useMemo, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { BenchSheet } from '../bench/bench-sheet';
+import { comeLater } from '../bench/come-later';
 import { remember } from '../bench/device-memory';
 import { useJob } from '../job/job-provider';
 import { CutSwitchContext, type CellAt, type CutSwitch } from './cut-switch';
 
 /** Past the first reading, well before the first cut. */
 const fetchAfterMs = 1500;
-const cutSheet = () => import('./cut-sheet');
-const CutSheet = dynamic(() => cutSheet().then((one) => one.CutSheet));
+const cut = comeLater(() => import('./cut-sheet').then((one) => one.CutSheet));
 
 type Shown = { sheet: 'bench' | 'cut'; pieceId: string | null; featureId: string | null };
 
@@ -42,7 +41,7 @@ export function BenchOrCut({ blind = null }: { blind?: string | null }) {
 
   // The Bench comes up without the Cut screen, and fetches it while there is a network.
   useEffect(() => {
-    const timer = setTimeout(() => void cutSheet().catch(() => undefined), fetchAfterMs);
+    const timer = setTimeout(() => void cut.fetchIt(), fetchAfterMs);
     return () => clearTimeout(timer);
   }, []);
 
@@ -60,7 +59,13 @@ export function BenchOrCut({ blind = null }: { blind?: string | null }) {
   const asked = useMemo(() => ({ pieceId, featureId }), [pieceId, featureId]);
   return (
     <CutSwitchContext value={ways}>
-      {sheet === 'cut' ? <CutSheet asked={asked} /> : <BenchSheet asked={asked} blind={blind} />}
+      {sheet === 'cut' ? (
+        <Suspense fallback={null}>
+          <cut.Part asked={asked} />
+        </Suspense>
+      ) : (
+        <BenchSheet asked={asked} blind={blind} />
+      )}
     </CutSwitchContext>
   );
 }
