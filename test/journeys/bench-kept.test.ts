@@ -74,10 +74,25 @@ it('a full storage is said aloud, and the reading is not lost', async () => {
   await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('11.993');
   expect(await page.locator('main').textContent()).toContain('This device has no room left');
   await expect.poll(() => head(page).textContent(), { timeout: 10_000 }).toContain('Not kept.');
+  // It is saved as a file where the person wants it, without a network and without room in this browser.
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save it as a file' }).tap();
+  const saved = await (await (await saving).createReadStream()).toArray();
+  expect(Buffer.concat(saved).toString()).toMatch(/\treading\tW14\t[^\t]*\t[^\t]*\t11\.993\tmm\t/);
+  // Another sheet and back: it stands there still, and the browser would ask before the page is left.
+  await page.keyboard.press('Alt+1');
+  await page.waitForURL(/\/board/);
+  const asks = () =>
+    page.evaluate(() => !window.dispatchEvent(new Event('beforeunload', { cancelable: true })));
+  expect(await asks()).toBe(true);
+  await page.goBack();
+  await again.waitFor();
+  await expect.poll(() => reading(page).textContent(), { timeout: 10_000 }).toBe('11.993');
   await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
   await again.tap();
   await expect.poll(() => inBook(server, 'W14', '9')).toMatchObject([{ text: '11.993' }]);
   expect(await again.count()).toBe(0);
+  expect(await asks()).toBe(false);
   await close();
 });
 

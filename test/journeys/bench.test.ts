@@ -212,6 +212,20 @@ describe('with the keyboard alone', () => {
     await close();
   });
 
+  it('is come back to by the way back of the browser, from another sheet and from a link', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
+    await page.keyboard.press('PageDown');
+    await eventually(() => head(page).textContent()).toContain('W4');
+    await page.keyboard.press('Alt+1');
+    await page.getByRole('row', { name: /^L1 / }).first().waitFor();
+    await page.goBack();
+    await ready(page);
+    await eventually(() => head(page).textContent()).toContain('W4');
+    await page.goForward();
+    await page.getByRole('row', { name: /^L1 / }).first().waitFor();
+    await close();
+  });
+
   it('goes to the other sheets with Alt and a figure, and types nothing by it', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
     await page.keyboard.press('Control+a');

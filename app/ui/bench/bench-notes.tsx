@@ -5,7 +5,7 @@ import type { TroubleCode } from '@/lib/outbox/trouble';
 import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import styles from './bench-notes.module.css';
-import type { FreshList } from './use-fresh';
+import type { Fresh, FreshList } from './use-fresh';
 
 type Props = {
   fresh: FreshList;
@@ -16,11 +16,13 @@ type Props = {
   clockOff: boolean;
   waiting: number;
   onTray: () => void;
+  /** Hands what was not kept to the browser as a file. */
+  onSave: (failed: readonly Fresh[]) => void;
 };
 
 /** What a person has to know before the next reading: what was not kept, what would not be taken. */
 export const BenchNotes = memo(function BenchNotes(props: Props) {
-  const { fresh, blind, shown, trouble, clockOff, waiting, onTray } = props;
+  const { fresh, blind, shown, trouble, clockOff, waiting, onTray, onSave } = props;
   const failed = fresh.list.filter(({ failure }) => failure !== null);
   const words = troubleWords(trouble);
   if (failed.length === 0 && words === '' && waiting === 0 && !clockOff) return null;
@@ -41,6 +43,13 @@ export const BenchNotes = memo(function BenchNotes(props: Props) {
           </button>
         </p>
       ))}
+      {failed.length === 0 ? null : (
+        <p className={styles.note}>
+          <button type="button" className={styles.act} onClick={() => onSave(failed)}>
+            Save it as a file
+          </button>
+        </p>
+      )}
       {failed.length > 0 || words === '' ? null : <p className={styles.note}>{words}</p>}
       {waiting === 0 ? null : (
         <p className={styles.note}>

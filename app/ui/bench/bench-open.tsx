@@ -21,12 +21,14 @@ import { ReadingBlock } from './reading-block';
 import { heldQuestion } from './slip-panel';
 import { SoFar } from './so-far';
 import { TargetNote } from './target-note';
+import { saveUnkept } from './save-unkept';
 import { UnplacedNote } from './unplaced-note';
 import { useActs } from './use-acts';
 import { useAltSheets } from './use-alt-sheets';
 import type { Bench } from './use-bench';
 import { useCut } from './use-cut';
 import { useEntry } from './use-entry';
+import type { Fresh } from './use-fresh';
 import { useHasSerial } from './use-has-serial';
 import { useKeptFacts } from './use-kept-facts';
 import { useMedia } from './use-media';
@@ -83,6 +85,7 @@ export function BenchOpen({ bench }: { bench: Bench }) {
   }, [bench, held]);
   const choose = useSteady(() => setOver({ kind: 'choose' }));
   const showTray = useSteady(() => setOver({ kind: 'tray' }));
+  const saveNotKept = useSteady((failed: readonly Fresh[]) => saveUnkept(bench.view, failed));
   const pickPlace = useSteady((station: string, direction: string) => {
     if (!pick(station, direction)) toEntry();
   });
@@ -113,6 +116,7 @@ export function BenchOpen({ bench }: { bench: Bench }) {
           clockOff={outbox.clockOff}
           waiting={outbox.tray.length}
           onTray={showTray}
+          onSave={saveNotKept}
         />
         <UnplacedNote unplaced={entry.unplaced} blind={blind !== null} />
         {hasSerial && (bench.gauge?.serialBaud ?? null) !== null ? (

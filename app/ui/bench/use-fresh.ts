@@ -1,6 +1,14 @@
 'use client';
 
-import { startTransition, useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import {
+  startTransition,
+  useCallback,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react';
 import { localInstant } from '@/lib/outbox/local-instant';
 import type { Draft } from '@/lib/outbox/entry';
 import { OutboxError } from '@/lib/outbox/trouble';
@@ -8,6 +16,7 @@ import { uuidv7 } from '@/lib/outbox/ids';
 import type { FreshEntry } from '@/lib/rules/entry-cell';
 import type { JobView } from '@/lib/rules/job-view';
 import { useJob } from '../job/job-provider';
+import { addUnkept, dropUnkept, onUnkept, unkeptOf } from './unkept';
 
 /** Something entered here that the job's own view does not hold yet. */
 export type Fresh = {
@@ -17,6 +26,8 @@ export type Fresh = {
   kept: boolean;
   /** The code of what went wrong when it could not be kept; null otherwise. */
   failure: string | null;
+  /** Its place among what was entered here. */
+  order: number;
 };
 
 type ReadingRow = (FreshEntry & { kind: 'reading' })['row'];
@@ -55,31 +66,37 @@ export function useFresh(): FreshList {
   useLayoutEffect(() => {
     latestView.current = view;
   }, [view]);
+  const failed = useSyncExternalStore(
+    onUnkept,
+    useCallback(() => unkeptOf(jobId), [jobId]),
+    () => nothing,
+  );
   const list = useMemo(() => {
     const waiting = all.filter((one) => !(one.kept && isIn(view, one)));
+    if (failed.length > 0) return [...waiting, ...failed].sort((a, b) => a.order - b.order);
     return waiting.length === all.length ? all : waiting;
-  }, [all, view]);
+  }, [all, failed, view]);
 
   const send = useCallback(
-    (draft: Fresh['draft']) => {
+    (one: Fresh) => {
+      const { draft } = one;
       keep(draft).then(
         () =>
           startTransition(() =>
             setAll((old) =>
               old
-                .filter((one) => !(one.kept && isIn(latestView.current, one)))
-                .map((one) => (one.draft.id === draft.id ? { ...one, kept: true } : one)),
+                .filter((other) => !(other.kept && isIn(latestView.current, other)))
+                .map((other) => (other.draft.id === draft.id ? { ...other, kept: true } : other)),
             ),
           ),
         (error: unknown) => {
           const failure = error instanceof OutboxError ? error.code : 'outbox/storage-lost';
-          setAll((old) =>
-            old.map((one) => (one.draft.id === draft.id ? { ...one, failure } : one)),
-          );
+          addUnkept(jobId, { ...one, failure });
+          setAll((old) => old.filter((other) => other.draft.id !== draft.id));
         },
       );
     },
-    [keep],
+    [keep, jobId],
   );
 
   const put = useCallback(
@@ -89,9 +106,10 @@ export function useFresh(): FreshList {
         entry.kind === 'reading'
           ? { kind: 'reading', jobId, id, deviceTime, row: entry.row }
           : { kind: 'correction', jobId, id, deviceTime, row: entry.row };
-      setAll((old) => [...old, { entry, draft, kept: false, failure: null }]);
+      const one: Fresh = { entry, draft, kept: false, failure: null, order: nextOrder() };
+      setAll((old) => [...old, one]);
       // Not within the key's own event: the reading is drawn first, and the disk has it no later for that.
-      setTimeout(() => send(draft), 0);
+      setTimeout(() => send(one), 0);
       return entry;
     },
     [jobId, send],
@@ -110,14 +128,24 @@ export function useFresh(): FreshList {
   );
   const again = useCallback(
     (id: string) => {
-      const failed = list.find(({ draft }) => draft.id === id);
-      if (failed === undefined) return;
-      setAll((old) => old.map((one) => (one.draft.id === id ? { ...one, failure: null } : one)));
-      send(failed.draft);
+      const one = unkeptOf(jobId).find(({ draft }) => draft.id === id);
+      if (one === undefined) return;
+      const anew = { ...one, failure: null };
+      setAll((old) => [...old, anew]);
+      dropUnkept(jobId, id);
+      send(anew);
     },
-    [list, send],
+    [jobId, send],
   );
   return useMemo(() => ({ list, reading, correction, again }), [list, reading, correction, again]);
+}
+
+const nothing: readonly Fresh[] = [];
+
+let orders = 0;
+function nextOrder(): number {
+  orders += 1;
+  return orders;
 }
 
 /** The newest rows come last, so what was just entered is found at once. */

@@ -39,7 +39,12 @@ export function useWhere(view: JobView, asked: Asked): Where {
       const address = new URL(window.location.href);
       address.searchParams.set('piece', cell.pieceId);
       address.searchParams.set('feature', cell.featureId);
-      window.history.replaceState(null, '', address);
+      // Not while the page comes alive: the router learns of addresses that are put after it is there, and
+      // without its mark on this one the way back to it would lead nowhere.
+      setTimeout(() => {
+        if (window.location.pathname !== address.pathname) return;
+        if (address.href !== window.location.href) window.history.replaceState(null, '', address);
+      }, 0);
     },
     [jobId],
   );

@@ -5,7 +5,7 @@ import styles from './new-version.module.css';
 
 /**
  * Keeps the app on this device through its service worker, and offers a newer one when it is there: by a
- * button, never by itself, and never while an entry is unsent. Where there is no worker (plain http on
+ * button, never by itself, and never while an entry is unsent or on no disk. Where there is no worker (plain http on
  * another machine's address) there is nothing to do.
  */
 export function NewVersion() {
@@ -42,13 +42,19 @@ export function NewVersion() {
     if (waiting === null) return;
     let callOff: (() => void) | undefined;
     let gone = false;
-    void import('@/lib/outbox/browser-outbox').then(({ browserOutbox }) => {
-      if (gone) return;
-      const outbox = browserOutbox();
-      const look = () => setIsLast(outbox.snapshot().ready && outbox.snapshot().unsent === 0);
-      look();
-      callOff = outbox.subscribe(look);
-    });
+    void Promise.all([import('@/lib/outbox/browser-outbox'), import('../bench/unkept')]).then(
+      ([{ browserOutbox }, { countUnkept, onUnkept }]) => {
+        if (gone) return;
+        const outbox = browserOutbox();
+        const look = () => {
+          const { ready, unsent } = outbox.snapshot();
+          setIsLast(ready && unsent === 0 && countUnkept() === 0);
+        };
+        look();
+        const stops = [outbox.subscribe(look), onUnkept(look)];
+        callOff = () => stops.forEach((stop) => stop());
+      },
+    );
     return () => {
       gone = true;
       callOff?.();
