@@ -305,6 +305,26 @@ it('is printed on A4: the pairs with their sizes, what was undone, who measured,
   await pairs(page).waitFor();
 });
 
+it('is not struck out while a pair of it is final, is once that is undone, and is put back whole', async () => {
+  const strike = async () => {
+    await page.getByRole('button', { name: 'Strike this fit out' }).click();
+    await page.getByRole('button', { name: 'Strike it out' }).click();
+  };
+  await strike();
+  await page.getByText(/^Final pairs stand on this\. Undo them on the Fits sheet first/).waitFor();
+  await page.getByRole('button', { name: 'Leave it as it is' }).click();
+  const row = pairRow(page, 'P4', 'L2');
+  await row.getByRole('button', { name: 'Undo the pair P4 in L2' }).click();
+  await row.getByLabel('Why it is undone').fill('only printed');
+  await row.getByRole('button', { name: 'Undo it' }).click();
+  await row.getByRole('button', { name: 'Make final P4 in L2' }).waitFor();
+  await strike();
+  await page.getByText('No fits yet.', { exact: false }).waitFor();
+  await page.getByRole('button', { name: 'Put back Piston in liner' }).click();
+  await page.getByRole('region', { name: 'Pairs undone' }).getByText('only printed').waitFor();
+  await expect.poll(async () => (await fanSheet(fan)).fits[0]!.struckAt).toBeNull();
+});
+
 it('has all of it after a power cut', async () => {
   await server.kill();
   await server.restart();

@@ -1,5 +1,7 @@
 import type { ComponentType } from 'react';
 import { describe, expect, it, vi } from 'vitest';
+import { nextWords } from '@/app/ui/job/next-words';
+import { jobView } from '@/lib/rules/job-view';
 import { pairLook } from '@/lib/rules/pair-look';
 import type { Piece } from '@/lib/schema/part';
 import type { JobSheet } from '@/lib/schema/sheet';
@@ -60,6 +62,41 @@ describe('the Fits sheet', () => {
     );
     expect(text).toContain('L2 for P2: to make, to 18.005, aim 0.010 clear');
     expect(text).toContain('Make L2 to P2');
+  });
+
+  it('says on the card what governs, that no slide is known, and how it fits hot', async () => {
+    const { text } = await fitsPage(smallJob({ bores: [six(10)], shafts: [[80]] }).sheet);
+    expect(text).toContain('Governed by L1, the mean');
+    expect(text).toContain('Left to turn, on diameter 0.080 On the dial no slide said yet');
+    expect(text).toMatch(/Warm: both 80 °C about 0\.\d{3} clear/);
+    expect(text).toMatch(/Starting: liner 20 °C, power piston 60 °C about 0\.\d{3} clear/);
+    expect(text).toMatch(/Touches when power piston is hotter by about \d+ °C/);
+    expect(text).toContain('Estimates, at temperatures that are only to begin with');
+    // One reading of the piston tells no shape; six alike of the bore tell that there is none.
+    expect(text).toContain('P1: read at too few places to tell a shape.');
+    expect(text).toContain('L1: nothing larger than the doubt of the readings.');
+  });
+
+  it('says a target in the step of the finer of the two gauges', async () => {
+    const { sheet } = smallJob({ bores: [six(10)], shafts: [[80]] });
+    const [fine, other] = sheet.gauges;
+    const coarse = { ...other!, resolutionPm: 10_000_000 };
+    const gauges = sheet.gauges.map((gauge) => (gauge.id === coarse.id ? coarse : gauge));
+    const bore = sheet.fits[0]!.internalFeatureId;
+    const boreBy = (gaugeId: string, shaftBy: string) => ({
+      ...sheet,
+      gauges,
+      readings: sheet.readings.map((reading) => ({
+        ...reading,
+        gaugeId: reading.featureId === bore ? gaugeId : shaftBy,
+      })),
+    });
+    const view = (by: JobSheet) => nextWords(jobView(by), { unit: 'mm', decimal: '.' });
+    expect(view(boreBy(coarse.id, fine!.id))).toBe('Make P1 to 18.000, for L1');
+    expect(view(boreBy(fine!.id, coarse.id))).toBe('Make P1 to 18.000, for L1');
+    expect(view(boreBy(coarse.id, coarse.id))).toBe('Make P1 to 18.00, for L1');
+    const { text } = await fitsPage(boreBy(coarse.id, fine!.id));
+    expect(text).toMatch(/Make P1 to L1 L1 is 18\.01 ± 0\.\d+ 18\. 000/);
   });
 
   it('says no clearance of a bore with metal left in it', async () => {
