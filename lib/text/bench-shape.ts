@@ -1,3 +1,4 @@
+import { capital } from './capital';
 import { shownLength, type Shown } from './shown-size';
 
 /** What the stations and directions say of the shape. Lengths in pm. */
@@ -42,8 +43,4 @@ function wordsOf(
     case 'waist':
       return `${capital(stations[finding.station] ?? '')} ${amount} smaller than the ends`;
   }
-}
-
-function capital(word: string): string {
-  return word.slice(0, 1).toUpperCase() + word.slice(1);
 }

@@ -1,3 +1,4 @@
+import { capital } from './capital';
 import { countWord } from './drift-words';
 import { shownLength, type Shown } from './shown-size';
 
@@ -91,7 +92,3 @@ function index(value: number, { decimal }: Shown): string {
 }
 
 const fineStepPm = { mm: 100_000, in: 254_000 };
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

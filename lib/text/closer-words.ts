@@ -1,6 +1,5 @@
+import { chartStepPm } from './chart-step';
 import { shownLength, type Shown } from './shown-size';
-
-const stepPm = { mm: 1_000_000, in: 2_540_000 };
 
 /** What a stretch of a run shows, in a sentence; ordinals are whole pieces. */
 export function closerWords(
@@ -20,7 +19,7 @@ export function closerWords(
   shown: Shown,
 ): string {
   const { prefix, from, to, last, seen } = facts;
-  const figure = (pm: number) => shownLength(pm, stepPm[shown.unit], shown);
+  const figure = (pm: number) => shownLength(pm, chartStepPm[shown.unit], shown);
   const stretch = `${prefix}${from} to ${prefix}${to} of ${last}`;
   if (seen === null) return `${stretch}. Nothing measured there.`;
   const { count, least, most } = seen;

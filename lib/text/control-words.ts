@@ -1,4 +1,6 @@
 import type { ControlKind, PatternRule, RunEvent } from '@/lib/schema/run';
+import { capital } from './capital';
+import { chartStepPm } from './chart-step';
 import { countWord } from './drift-words';
 import { shownLength, type Shown } from './shown-size';
 
@@ -131,7 +133,7 @@ function saidOf(
       return `the weighted average is ${other} its limit. The middle has moved.`;
     }
     const sum = other === 'above' ? 'upper' : 'lower';
-    const now = shownLength(Math.round(change.meanPm), stepPm[shown.unit], shown);
+    const now = shownLength(Math.round(change.meanPm), chartStepPm[shown.unit], shown);
     return `the ${sum} sum is past its limit. It began about ${change.beganMark}; the middle since is about ${now}.`;
   }
   switch (rule) {
@@ -186,10 +188,4 @@ export function shortGroupWords(
   const lacks = together - has;
   if (!waits) return `${mark} has ${has} where ${together} are taken: no point for it.`;
   return `${mark} waits for ${countWord(Math.max(1, lacks))} more.`;
-}
-
-const stepPm = { mm: 1_000_000, in: 2_540_000 };
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '@/lib/units/picometres';
+import { capital } from './capital';
 import { countWord } from './drift-words';
 import { exactFigure } from './exact-figure';
 import type { Said } from './said';
@@ -246,8 +247,4 @@ function lapAfter(piece: CutPiece, shown: Shown): Said {
 function lapWords(leftPm: number, { side, resolutionPm }: CutPiece, shown: Shown): Said {
   const left = shownLength(leftPm, resolutionPm, shown);
   return [`Lap ${side === 'external' ? 'off' : 'out'} the last ${left}.`];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,5 +1,6 @@
 import { decimalsForUncertainty } from '@/lib/units/decimals-for-uncertainty';
 import { formatLength } from '@/lib/units/format-length';
+import { capital } from './capital';
 import type { Shown } from './shown-size';
 
 /** What is known of the drift of a run, as far as words need it. */
@@ -163,8 +164,4 @@ function tooLittle({ points, drift }: DriftFacts): {
 export function countWord(count: number): string {
   const words = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
   return words[count] ?? String(count);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,5 @@
 import type { RunEvent } from '@/lib/schema/run';
+import { chartStepPm } from './chart-step';
 import { shownLength, type Shown } from './shown-size';
 import { timeOf } from './when';
 
@@ -14,8 +15,6 @@ const titles: Record<RunEvent['kind'], string> = {
 
 /** Every kind of event, in the order they are offered. */
 export const eventKinds = Object.keys(titles) as RunEvent['kind'][];
-
-const stepPm = { mm: 1_000_000, in: 2_540_000 };
 
 /**
  * An event as the chart names it: what it was, and when with its remark. Told how lengths are shown, an
@@ -47,7 +46,7 @@ export function eventWords(
 }
 
 function figure(pm: number, shown: Shown): string {
-  return shownLength(pm, stepPm[shown.unit], shown, 'always');
+  return shownLength(pm, chartStepPm[shown.unit], shown, 'always');
 }
 
 /** "-0.010 on the radius dial"; nothing for a dial that counts the diameter, or none said. */
@@ -55,7 +54,7 @@ function dialWords(pm: number, dial: RunEvent['offsetDial'], shown: Shown): stri
   if (dial !== 'radius') return '';
   const half = Math.round(pm / 2);
   // Half a step is a figure more: -0.0025 is not -0.002.
-  const step = stepPm[shown.unit];
+  const step = chartStepPm[shown.unit];
   const fine = half % step === 0 ? step : step / 10;
   return `${shownLength(half, fine, shown, 'always')} on the radius dial`;
 }

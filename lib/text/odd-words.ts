@@ -1,4 +1,5 @@
 import type { SlipKind } from '@/lib/schema/reading';
+import { chartStepPm } from './chart-step';
 import { slopeFigure } from './drift-words';
 import { shownLength, type Shown } from './shown-size';
 
@@ -37,7 +38,7 @@ export type OddFacts = {
 
 /** A piece off the line: how far, and the slip it looks like. */
 export function oddWords(odd: OddFacts, shown: Shown): { title: string; says: string } {
-  const off = shownLength(Math.abs(odd.offPm), stepPm[shown.unit], shown);
+  const off = shownLength(Math.abs(odd.offPm), chartStepPm[shown.unit], shown);
   const title = `${odd.mark} stands off the line`;
   const where = `${off} ${odd.offPm < 0 ? 'below' : 'above'} where the others put it.`;
   if (odd.saidRight) return { title, says: `${where} Said to be right; it counts.` };
@@ -51,7 +52,7 @@ function likely(slip: OddFacts['slip'], shown: Shown): string {
   const instead =
     slip.insteadPm === null
       ? ''
-      : `, ${shownLength(slip.insteadPm, stepPm[shown.unit], shown)} without it`;
+      : `, ${shownLength(slip.insteadPm, chartStepPm[shown.unit], shown)} without it`;
   return `${slip.text} looks like ${slips[slip.kind]}${instead}.`;
 }
 
@@ -80,5 +81,3 @@ function driftLine(drift: DriftFacts, shown: Shown): string {
   const sign = drift.slopeMmPerPiece < 0 ? '\u2212' : '+';
   return `${sign}${slopeFigure(drift.slopeMmPerPiece, shown)} a piece, scatter ${slopeFigure(drift.scatterMm, shown)}`;
 }
-
-const stepPm = { mm: 1_000_000, in: 2_540_000 };

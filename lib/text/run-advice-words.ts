@@ -1,8 +1,7 @@
+import { chartStepPm } from './chart-step';
 import { countWord } from './drift-words';
 import { ordinalWord } from './ordinal-word';
 import { shownLength, type Shown } from './shown-size';
-
-const stepPm = { mm: 1_000_000, in: 2_540_000 };
 
 /** A steady run that is not clear of a limit. */
 export function steadyWords(side: 'top' | 'bottom'): { title: string; says: string } {
@@ -17,7 +16,7 @@ export function lastPieceWords(
   { mark, offPm, within }: { mark: string; offPm: number; within: boolean },
   shown: Shown,
 ): string {
-  const off = shownLength(Math.abs(offPm), stepPm[shown.unit], shown);
+  const off = shownLength(Math.abs(offPm), chartStepPm[shown.unit], shown);
   const where =
     Number(off.replace(',', '.')) === 0
       ? `${mark} is on the line of the others`
@@ -64,9 +63,9 @@ export function offsetEffectWords(
   shown: Shown,
 ): { title: string; says: string; decide: boolean } {
   const { askedPm, mark, expectedPm, halfPm, got } = facts;
-  const figure = (pm: number) => shownLength(pm, stepPm[shown.unit], shown);
-  const signed = (pm: number) => shownLength(pm, stepPm[shown.unit], shown, 'always');
-  const stepUp = (pm: number) => Math.ceil(pm / stepPm[shown.unit]) * stepPm[shown.unit];
+  const figure = (pm: number) => shownLength(pm, chartStepPm[shown.unit], shown);
+  const signed = (pm: number) => shownLength(pm, chartStepPm[shown.unit], shown, 'always');
+  const stepUp = (pm: number) => Math.ceil(pm / chartStepPm[shown.unit]) * chartStepPm[shown.unit];
   const between = `${figure(expectedPm - stepUp(halfPm))} to ${figure(expectedPm + stepUp(halfPm))}`;
   if (got === null) {
     return {

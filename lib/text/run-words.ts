@@ -1,3 +1,5 @@
+import { capital } from './capital';
+import { chartStepPm } from './chart-step';
 import { countWord } from './drift-words';
 import { shownLength, shownSize, type Shown } from './shown-size';
 
@@ -8,8 +10,6 @@ type RunFacts = {
   pieces: readonly { mark: string }[];
   points: readonly { mark: string; valuePm: number; size: { expandedPm: number } }[];
 };
-
-const stepPm = { mm: 1_000_000, in: 2_540_000 };
 
 /** "12.000 0 / −0.027. 11 of 16 made, each ± 0.001." */
 export function runHeadWords(
@@ -24,7 +24,7 @@ export function runHeadWords(
   if (points.length === 0) return `${made}.`;
   const doubts = points.map((point) => point.size.expandedPm).sort((a, b) => a - b);
   const expandedPm = doubts[Math.floor(doubts.length / 2)]!;
-  const { plusMinus } = shownSize({ valuePm: 0, expandedPm }, stepPm[shown.unit], shown);
+  const { plusMinus } = shownSize({ valuePm: 0, expandedPm }, chartStepPm[shown.unit], shown);
   return `${made}, each ± ${plusMinus}.`;
 }
 
@@ -35,7 +35,7 @@ export function runSentence(
   shown: Shown,
 ): string {
   const sign = features.length === 1 ? 'needed' : 'always';
-  const figure = (pm: number) => shownLength(pm, stepPm[shown.unit], shown, sign);
+  const figure = (pm: number) => shownLength(pm, chartStepPm[shown.unit], shown, sign);
   const unit = shown.unit === 'mm' ? 'millimetres' : 'inches';
   const last = points.at(-1);
   const between =
@@ -44,8 +44,4 @@ export function runSentence(
       : '';
   const latest = last === undefined ? '' : ` Last piece ${last.mark}, ${figure(last.valuePm)}.`;
   return `Run chart of ${points.length} pieces.${between}${latest} ${words.title}. ${words.says}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

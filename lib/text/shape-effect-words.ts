@@ -1,3 +1,4 @@
+import { capital } from './capital';
 import { shownLength, type Shown } from './shown-size';
 
 type Place = { station: string; direction: string };
@@ -99,8 +100,4 @@ function shapeWords(shape: Shape, around: Around, figure: (pm: number) => string
     case 'bell':
       return `Bell-mouthed at the ${at(shape.end === 'first' ? 0 : -1)}: ${amount} larger there than in the rest.`;
   }
-}
-
-function capital(word: string): string {
-  return word.slice(0, 1).toUpperCase() + word.slice(1);
 }

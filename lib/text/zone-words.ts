@@ -1,3 +1,5 @@
+import { capital } from './capital';
+import { chartStepPm } from './chart-step';
 import { countWord } from './drift-words';
 import { ordinalWord } from './ordinal-word';
 import { shownLength, type Shown } from './shown-size';
@@ -21,7 +23,6 @@ export type ZoneWordFacts = {
 export type ZoneWords = { title: string; says: string; decide: boolean };
 
 const setUpCount = 5;
-const stepPm = { mm: 1_000_000, in: 2_540_000 };
 
 /** A batch by zones in words: a title, and a sentence or two that say what is so and what to do. */
 export function zoneWords(facts: ZoneWordFacts, shown: Shown): ZoneWords {
@@ -121,7 +122,7 @@ function stopped({ zones, run }: ZoneWordFacts, shown: Shown): ZoneWords {
       return { title: 'Adjust', says, decide: true };
     }
     const { onDiameterPm, onDialPm } = zones.move;
-    const figure = (pm: number) => shownLength(Math.abs(pm), stepPm[shown.unit], shown);
+    const figure = (pm: number) => shownLength(Math.abs(pm), chartStepPm[shown.unit], shown);
     const way = onDiameterPm < 0 ? 'smaller' : 'larger';
     return {
       title: `Move it ${figure(onDiameterPm)} ${way}`,
@@ -145,8 +146,4 @@ function stopped({ zones, run }: ZoneWordFacts, shown: Shown): ZoneWords {
 
 function nextMark({ zones, pieces }: ZoneWordFacts): string | null {
   return pieces.find(({ ordinal }) => ordinal === zones.nextOrdinal)?.mark ?? null;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -4,7 +4,7 @@ import type { Shown } from '@/lib/text/shown-size';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
 import { extremes, firstAt } from './extremes';
-import { chartStepPm } from './run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 import type { Window } from './window';
 
 /** The columns of a run and what it is drawn against. */

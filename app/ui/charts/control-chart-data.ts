@@ -6,7 +6,7 @@ import { eventWords } from '@/lib/text/event-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
-import { chartStepPm } from './run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 
 /** One plot of a control chart, as plain figures; heights in steps of the run chart. */
 export type ControlPlotData = {

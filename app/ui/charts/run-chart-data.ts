@@ -1,12 +1,10 @@
 import type { OddPiece } from '@/lib/rules/odd-pieces';
 import type { RunView } from '@/lib/rules/run-view';
+import { chartStepPm } from '@/lib/text/chart-step';
 import { eventWords } from '@/lib/text/event-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
-
-/** Steps of the chart's upright scale: a thousandth of a millimetre, a ten-thousandth of an inch. */
-export const chartStepPm = { mm: 1_000_000, in: 2_540_000 };
 
 /** Everything a run chart shows, as plain figures; heights in steps from the nominal. */
 export type RunChartData = {

@@ -11,7 +11,7 @@ import { Chart } from '../charts/chart';
 import { closerChartConfig } from '../charts/closer-chart-config';
 import { closerChartData, type CloserFacts } from '../charts/closer-chart-data';
 import type { Palette } from '../charts/palette';
-import { chartStepPm } from '../charts/run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 import { wholeWindow, within, type Window } from '../charts/window';
 import { Button } from '../primitives/button';
 import { jobIndex } from '../primitives/job-index';

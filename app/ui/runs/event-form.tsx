@@ -7,7 +7,7 @@ import type { RunEvent, RunEventKind } from '@/lib/schema/run';
 import { eventKinds, eventWords } from '@/lib/text/event-words';
 import { lengthWords } from '@/lib/text/length-words';
 import { shownLength } from '@/lib/text/shown-size';
-import { chartStepPm } from '../charts/run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
 import { Choice } from '../primitives/choice';

@@ -5,7 +5,7 @@ import type { RunView } from '@/lib/rules/run-view';
 import type { RunEventKind } from '@/lib/schema/run';
 import { eventKinds, eventWords } from '@/lib/text/event-words';
 import { shownLength } from '@/lib/text/shown-size';
-import { chartStepPm } from '../charts/run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
 import { EventForm } from './event-form';
 import styles from './events.module.css';

@@ -5,7 +5,7 @@ import { isOnDiameter } from '@/lib/schema/feature-kinds';
 import { offsetLabels, thenWords } from '@/lib/text/offset-words';
 import { exactFigure } from '@/lib/text/exact-figure';
 import { shownLength } from '@/lib/text/shown-size';
-import { chartStepPm } from '../charts/run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
 import styles from './runs.module.css';
 

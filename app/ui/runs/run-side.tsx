@@ -9,7 +9,7 @@ import { steadyOffset } from '@/lib/rules/steady-offset';
 import { zoneRun } from '@/lib/rules/zone-run';
 import { driftWords, slopeFigure } from '@/lib/text/drift-words';
 import { lastPieceWords, nextMeasureWords, steadyWords } from '@/lib/text/run-advice-words';
-import { chartStepPm } from '../charts/run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
 import { LinkButton } from '../primitives/link-button';

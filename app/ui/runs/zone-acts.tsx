@@ -6,7 +6,7 @@ import type { ZoneRun } from '@/lib/rules/zone-run';
 import type { RunEventKind } from '@/lib/schema/run';
 import { eventWords } from '@/lib/text/event-words';
 import { shownLength } from '@/lib/text/shown-size';
-import { chartStepPm } from '../charts/run-chart-data';
+import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
