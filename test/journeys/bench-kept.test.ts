@@ -96,6 +96,48 @@ it('a full storage is said aloud, and the reading is not lost', async () => {
   await close();
 });
 
+it('what the notebook refuses waits in a tray by name, is sent once more or put away with a reason', async () => {
+  const { page, close } = await openBench(server, chromium, { mark: 'W15', balloon: '9' }, phone);
+  let isRefusing = true;
+  await page.route('**/api/v1/readings', async (route) => {
+    if (!isRefusing) return route.fallback();
+    const { entries } = route.request().postDataJSON() as { entries: { id: string }[] };
+    const outcomes = entries.map(({ id }) => ({
+      id,
+      state: 'refused',
+      code: 'reading/no-such-piece',
+      at: 'pieceId',
+      says: 'There is no piece with this id in this job',
+    }));
+    return route.fulfill({ status: 200, json: { outcomes } });
+  });
+  for (const figure of ['11.991', '11.992']) {
+    await page.keyboard.type(figure);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => reading(page).textContent()).toBe(figure);
+  }
+  await page.getByText('The notebook would not take 2 entries.').waitFor({ timeout: 20_000 });
+  await page.getByRole('button', { name: 'See which' }).tap();
+  const tray = page.getByRole('dialog', { name: 'The notebook would not take these' });
+  const one = (figure: string) =>
+    tray.locator('section').filter({ hasText: `Reading ${figure} mm of W15 boss outside` });
+  await one('11.991')
+    .getByText('There is no piece with this id in this job. It is kept on this device.')
+    .waitFor();
+  isRefusing = false;
+  await one('11.991').getByRole('button', { name: 'Send it once more' }).tap();
+  await expect.poll(() => one('11.991').count(), { timeout: 20_000 }).toBe(0);
+  await one('11.992').getByLabel('Put it away, because').fill('measured again');
+  await one('11.992').getByRole('button', { name: 'Put it away' }).tap();
+  await tray.getByText('Nothing waits here any more.').waitFor();
+  await expect
+    .poll(async () => (await inBook(server, 'W15', '9')).map(({ text }) => text), {
+      timeout: 20_000,
+    })
+    .toEqual(['11.991']);
+  await close();
+});
+
 type State = {
   name: string;
   mark: string;

@@ -4,6 +4,7 @@ import { memo } from 'react';
 import type { TroubleCode } from '@/lib/outbox/trouble';
 import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
+import { trayNotice } from '@/lib/text/tray-words';
 import styles from './bench-notes.module.css';
 import type { Fresh, FreshList } from './use-fresh';
 
@@ -53,7 +54,7 @@ export const BenchNotes = memo(function BenchNotes(props: Props) {
       {failed.length > 0 || words === '' ? null : <p className={styles.note}>{words}</p>}
       {waiting === 0 ? null : (
         <p className={styles.note}>
-          The notebook would not take {waiting === 1 ? 'one entry' : `${waiting} entries`}.
+          {trayNotice(waiting)}
           <button type="button" className={styles.act} onClick={onTray}>
             See which
           </button>

@@ -3,6 +3,10 @@
 import { useState } from 'react';
 import { browserOutbox } from '@/lib/outbox/browser-outbox';
 import type { Entry } from '@/lib/outbox/entry';
+import type { JobView } from '@/lib/rules/job-view';
+import { placeWords } from '@/lib/text/bench-place';
+import { traySays, trayTitle, trayWords, type TrayFacts } from '@/lib/text/tray-words';
+import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
 import { BenchDialog } from './bench-dialog';
@@ -13,8 +17,8 @@ type Props = { tray: readonly Entry[]; onClose: () => void };
 /** What the notebook would not take: each stays here until a person has settled it. */
 export function TrayDialog({ tray, onClose }: Props) {
   return (
-    <BenchDialog title="The notebook would not take these" onClose={onClose}>
-      {tray.length === 0 ? <p className={styles.empty}>Nothing waits here any more.</p> : null}
+    <BenchDialog title={trayWords.title} onClose={onClose}>
+      {tray.length === 0 ? <p className={styles.empty}>{trayWords.none}</p> : null}
       {tray.map((entry) => (
         <TrayEntry key={entry.id} entry={entry} />
       ))}
@@ -23,36 +27,65 @@ export function TrayDialog({ tray, onClose }: Props) {
 }
 
 function TrayEntry({ entry }: { entry: Entry }) {
+  const { view } = useJob();
   const [reason, setReason] = useState('');
+  const [trouble, setTrouble] = useState(false);
+  const settle = (act: Promise<void>) => {
+    setTrouble(false);
+    act.catch(() => setTrouble(true));
+  };
   return (
     <section className={styles.section}>
-      <h3>{whatOf(entry)}</h3>
-      <p className={styles.says}>
-        {entry.refusal?.says ?? 'No reason was given'}. It is kept on this device.
-      </p>
+      <h3>{trayTitle(factsOf(view, entry))}</h3>
+      <p className={styles.says}>{traySays(entry.refusal?.says ?? null)}</p>
+      {trouble && (
+        <p className={styles.says} role="alert">
+          {trayWords.trouble}
+        </p>
+      )}
       <div className={styles.form}>
-        <Button bench onClick={() => void browserOutbox().resend(entry.id)}>
-          Send it once more
+        <Button bench onClick={() => settle(browserOutbox().resend(entry.id))}>
+          {trayWords.again}
         </Button>
         <Field
           bench
-          label="Put it away, because"
+          label={trayWords.because}
           value={reason}
           onChange={(event) => setReason(event.target.value)}
         />
         <Button
           bench
           disabled={reason.trim() === ''}
-          onClick={() => void browserOutbox().setAside(entry.id, reason)}
+          onClick={() => settle(browserOutbox().setAside(entry.id, reason))}
         >
-          Put it away
+          {trayWords.away}
         </Button>
       </div>
     </section>
   );
 }
 
-function whatOf(entry: Entry): string {
-  if (entry.kind === 'cut') return entry.row.spring ? 'Spring pass' : 'Cut';
-  return entry.kind === 'reading' ? `Reading ${entry.row.text}` : `Correction: ${entry.row.kind}`;
+/** What an entry is of, as far as the job that is open knows it. */
+function factsOf({ sheet }: JobView, entry: Entry): TrayFacts {
+  const { kind } = entry;
+  const at =
+    entry.kind === 'correction'
+      ? sheet.readings.find(({ id }) => id === entry.row.readingId)
+      : entry.row;
+  const feature = sheet.features.find(({ id }) => id === at?.featureId);
+  return {
+    kind,
+    what:
+      entry.kind === 'reading'
+        ? { text: entry.row.text, unit: entry.row.unit }
+        : entry.kind === 'correction'
+          ? { correction: entry.row.kind }
+          : { spring: entry.row.spring },
+    mark: sheet.pieces.find(({ id }) => id === at?.pieceId)?.mark ?? null,
+    feature: feature?.name ?? null,
+    place:
+      at === undefined || feature === undefined || !('station' in at)
+        ? ''
+        : placeWords(at, feature),
+  };
 }

@@ -1,0 +1,45 @@
+/** An entry the notebook would not take, as far as words need it; null where the job open here does not know. */
+export type TrayFacts = {
+  kind: 'reading' | 'correction' | 'cut';
+  /** The text of a reading with its unit, the kind of a correction, whether a cut was a spring pass. */
+  what: { text: string; unit: string } | { correction: string } | { spring: boolean };
+  mark: string | null;
+  feature: string | null;
+  /** Station and direction; empty where there is one place. */
+  place: string;
+};
+
+/** "Reading 18.004 mm of P1 outside, crown, across A"; of another job where this one does not know it. */
+export function trayTitle({ what, mark, feature, place }: TrayFacts): string {
+  const where =
+    mark === null || feature === null
+      ? 'of another job'
+      : `of ${[`${mark} ${feature.toLowerCase()}`, place].filter(Boolean).join(', ')}`;
+  return `${whatWords(what)} ${where}`;
+}
+
+/** Why it was refused, and that it is safe. */
+export function traySays(refusal: string | null): string {
+  const why = refusal === null ? 'No reason was given' : refusal.replace(/\.$/, '');
+  return `${why}. It is kept on this device.`;
+}
+
+export const trayWords = {
+  title: 'The notebook would not take these',
+  none: 'Nothing waits here any more.',
+  again: 'Send it once more',
+  because: 'Put it away, because',
+  away: 'Put it away',
+  trouble: 'That could not be done on this device. Nothing is changed; try it again.',
+};
+
+/** Over the Bench while any entry waits. */
+export function trayNotice(count: number): string {
+  return `The notebook would not take ${count === 1 ? 'one entry' : `${count} entries`}.`;
+}
+
+function whatWords(what: TrayFacts['what']): string {
+  if ('text' in what) return `Reading ${what.text.trim()} ${what.unit}`;
+  if ('correction' in what) return `Correction (${what.correction})`;
+  return what.spring ? 'Spring pass' : 'Cut';
+}

@@ -1,0 +1,27 @@
+import { expect, it } from 'vitest';
+import { trayNotice, traySays, trayTitle } from '@/lib/text/tray-words';
+
+it('names what was refused and where it belongs', () => {
+  const at = { mark: 'P1', feature: 'Outside', place: 'crown, across A' };
+  const reading = { kind: 'reading', what: { text: '18.004 ', unit: 'mm' } } as const;
+  expect(trayTitle({ ...reading, ...at })).toBe('Reading 18.004 mm of P1 outside, crown, across A');
+  expect(trayTitle({ ...reading, ...at, place: '' })).toBe('Reading 18.004 mm of P1 outside');
+  expect(trayTitle({ ...reading, mark: null, feature: null, place: '' })).toBe(
+    'Reading 18.004 mm of another job',
+  );
+  const correction = { kind: 'correction', what: { correction: 'void' } } as const;
+  expect(trayTitle({ ...correction, ...at })).toContain('Correction (void) of P1 outside');
+  const cut = (spring: boolean) => trayTitle({ kind: 'cut', what: { spring }, ...at, place: '' });
+  expect([cut(false), cut(true)]).toEqual(['Cut of P1 outside', 'Spring pass of P1 outside']);
+});
+
+it('says why, and that it is kept here', () => {
+  expect(traySays('There is no piece with this id in this job.')).toBe(
+    'There is no piece with this id in this job. It is kept on this device.',
+  );
+  expect(traySays(null)).toBe('No reason was given. It is kept on this device.');
+  expect([1, 3].map(trayNotice)).toEqual([
+    'The notebook would not take one entry.',
+    'The notebook would not take 3 entries.',
+  ]);
+});
