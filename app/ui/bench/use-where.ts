@@ -31,22 +31,20 @@ export function useWhere(view: JobView, asked: Asked): Where {
   const order: EntryOrder =
     orderWord === 'this feature on every piece' ? orderWord : 'all of a piece';
 
-  const goTo = useCallback(
+  const settle = useCallback(
     (cell: EntryCell) => {
       setChosen(cell);
       remember(`stop:${jobId}`, JSON.stringify(cell));
       remember(`act:${jobId}`, String(Date.now()));
-      const address = new URL(window.location.href);
-      address.searchParams.set('piece', cell.pieceId);
-      address.searchParams.set('feature', cell.featureId);
-      // Not while the page comes alive: the router learns of addresses that are put after it is there, and
-      // without its mark on this one the way back to it would lead nowhere.
-      setTimeout(() => {
-        if (window.location.pathname !== address.pathname) return;
-        if (address.href !== window.location.href) window.history.replaceState(null, '', address);
-      }, 0);
     },
     [jobId],
+  );
+  const goTo = useCallback(
+    (cell: EntryCell) => {
+      settle(cell);
+      putAddress(cell);
+    },
+    [settle],
   );
 
   // Where this device stopped is known only in the browser; from then on nothing moves by itself.
@@ -63,8 +61,14 @@ export function useWhere(view: JobView, asked: Asked): Where {
     if (start === null) return;
     // oxlint-disable-next-line react/set-state-in-effect -- it is known only once the page is in the browser
     if (isSame && cameBack(asked, jobId)) setBack(true);
-    goTo(start);
-  }, [chosen, view, asked, jobId, goTo]);
+    settle(start);
+    // Not while the page comes alive: the router learns of addresses that are put after it is there, and
+    // without its mark on this one the way back to it would lead nowhere.
+    const { pathname } = window.location;
+    setTimeout(() => {
+      if (window.location.pathname === pathname) putAddress(start);
+    }, 0);
+  }, [chosen, view, asked, jobId, settle]);
 
   const cell = stands ? chosen : first;
   const beside = useCallback(
@@ -76,6 +80,14 @@ export function useWhere(view: JobView, asked: Asked): Where {
     () => ({ cell, goTo, cameBack: isBack, order, setOrder: sayOrder, beside }),
     [cell, goTo, isBack, order, sayOrder, beside],
   );
+}
+
+/** The piece and the feature on the bench, in the address of the page. */
+function putAddress({ pieceId, featureId }: EntryCell): void {
+  const address = new URL(window.location.href);
+  address.searchParams.set('piece', pieceId);
+  address.searchParams.set('feature', featureId);
+  if (address.href !== window.location.href) window.history.replaceState(null, '', address);
 }
 
 function isThere(view: JobView, cell: EntryCell): boolean {
