@@ -27,6 +27,8 @@ export type ControlGroups = {
   groups: ControlGroup[];
   /** Groups that lack a piece or a reading, so that they have no point; the last one may just be waiting. */
   short: { mark: string; has: number; waits: boolean }[];
+  /** Stretches with too few pieces for a line of their own: with limits that follow it they have no point. */
+  lineless: { first: string; last: string; count: number }[];
 };
 
 const picoPerMilli = 1e9;
@@ -55,10 +57,25 @@ export function isGrouped({ run }: Pick<RunView, 'run'>): boolean {
  */
 export function controlGroups(view: RunView): ControlGroups {
   const items = itemsOf(view);
+  return { ...pointsOf(view, items), lineless: linelessOf(view) };
+}
+
+function pointsOf(view: RunView, items: readonly Item[]): Omit<ControlGroups, 'lineless'> {
   if (!isGrouped(view)) {
     return { groups: items.map((item) => groupOf(view, [item], [item.valueMm])), short: [] };
   }
   return view.run.groupOf === 'readings' ? ofReadings(view, items) : ofPieces(view, items);
+}
+
+function linelessOf(view: RunView): ControlGroups['lineless'] {
+  if (view.run.follow === 'flat') return [];
+  return stretchesOf(view)
+    .filter((stretch) => lineOfStretch(view, stretch) === null)
+    .map((stretch) => ({
+      first: stretch[0]!.mark,
+      last: stretch.at(-1)!.mark,
+      count: stretch.length,
+    }));
 }
 
 function itemsOf(view: RunView): Item[] {
@@ -81,7 +98,7 @@ function itemsOf(view: RunView): Item[] {
   });
 }
 
-function ofReadings(view: RunView, items: readonly Item[]): ControlGroups {
+function ofReadings(view: RunView, items: readonly Item[]): Omit<ControlGroups, 'lineless'> {
   const groups: ControlGroup[] = [];
   const short: ControlGroups['short'] = [];
   for (const item of items) {
@@ -99,7 +116,7 @@ function ofReadings(view: RunView, items: readonly Item[]): ControlGroups {
   return { groups, short };
 }
 
-function ofPieces(view: RunView, items: readonly Item[]): ControlGroups {
+function ofPieces(view: RunView, items: readonly Item[]): Omit<ControlGroups, 'lineless'> {
   const { together } = view.run;
   const turns = [...view.read].sort((a, b) => a - b);
   const byTurn = new Map(items.map((item) => [item.point.ordinal, item]));

@@ -33,6 +33,7 @@ export type ControlChart = ControlTracks & {
   /** Groups with an event inside: drawn, and left out of the limits. */
   straddling: ControlGroup[];
   short: ControlGroups['short'];
+  lineless: ControlGroups['lineless'];
 };
 
 export type ControlView =
@@ -63,7 +64,7 @@ export function controlView(view: RunView): ControlView {
   const isPair = run.control === 'mean and range' || run.control === 'mean and s';
   if (isPair && !grouped) return none('no groups');
 
-  const { groups, short } = controlGroups(view);
+  const { groups, short, lineless } = controlGroups(view);
   if (groups.length === 0) return none(run.follow === 'line' ? 'no line' : 'short stretch');
   const straddling = groups.filter((group) => group.straddles.length > 0);
   const base = groups.filter((group) => group.inBase && group.straddles.length === 0);
@@ -85,5 +86,6 @@ export function controlView(view: RunView): ControlView {
     signals: controlSignals(run, groups, limits, tracks),
     straddling,
     short,
+    lineless,
   };
 }

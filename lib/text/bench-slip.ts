@@ -191,6 +191,12 @@ function expectedRow(facts: SlipFactsShown, shown: Shown): SlipQuestion['rows'][
   return { label: 'The limits', figure: figure(lowPm), note: `to ${figure(highPm)}` };
 }
 
+/** Asked where a mended reading looks like a slip itself. */
+export function mendedDoubtWords(text: string, instead: string | null): string {
+  const or = instead === null ? '' : `, or ${instead}`;
+  return `Is it ${text.trim()}${or}? It does not lie with the others. Say it once more to keep it.`;
+}
+
 /** What the gauge's own history says, where nothing but distance is the matter. */
 function historyRow(facts: SlipFactsShown, shown: Shown): SlipQuestion['rows'][number] | null {
   const { kind, stopsAtPm, repeatPm = null, gauge, expected } = facts;

@@ -189,3 +189,10 @@ export function shortGroupWords(
   if (!waits) return `${mark} has ${has} where ${together} are taken: no point for it.`;
   return `${mark} waits for ${countWord(Math.max(1, lacks))} more.`;
 }
+
+/** Pieces of a stretch that is too short for a line the limits could follow. */
+export function linelessWords(stretch: { first: string; last: string; count: number }): string {
+  const { first, last, count } = stretch;
+  const which = first === last ? first : `${first} to ${last}`;
+  return `${which}: ${countWord(count)} in a stretch ${count === 1 ? 'is' : 'are'} too few for a line of its own, so no point is drawn yet.`;
+}

@@ -255,6 +255,25 @@ it('features alike are chosen on Runs, and charted from their own nominals', asy
   await page.context().close();
 });
 
+it('prints the chart, the words and the events, and nothing that is pressed', async () => {
+  const page = await open('/jobs/0195920c-0000-7000-8001-000000000001/runs');
+  await expect.poll(() => chartSays(page)).toContain('W11');
+  // A4 less its margins, at 96 to the inch.
+  await page.setViewportSize({ width: 699, height: 1047 });
+  await page.emulateMedia({ media: 'print' });
+  await page.getByText('Three more, then act').waitFor();
+  await page.getByText('Insert changed').first().waitFor();
+  for (const role of ['button', 'radio', 'textbox', 'combobox'] as const) {
+    expect(await page.getByRole(role).count(), role).toBe(0);
+  }
+  const chart = await page.locator('canvas').first().boundingBox();
+  expect(chart!.x + chart!.width).toBeLessThanOrEqual(699);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(699);
+  const paper = await page.pdf({ format: 'A4' });
+  expect(paper.length).toBeGreaterThan(20_000);
+  await page.context().close();
+});
+
 it.each([
   ['a phone in glare', { viewport: { width: 320, height: 640 }, hasTouch: true }, 'glare'],
   ['a tablet in the dark', { viewport: { width: 768, height: 1024 } }, 'dark'],

@@ -324,6 +324,25 @@ describe('no control chart', () => {
   });
 });
 
+describe('limits that follow the line, over an event', () => {
+  const growing = (count: number) => wander(count, 0.5).map((off, i) => -14 + 0.4 * i + off);
+  const run = { control: 'single pieces', follow: 'line', baseFrom: 1, baseTo: 12 } as const;
+  const events = [{ kind: 'insert changed', afterOrdinal: 12 }] as const;
+
+  it('name the pieces of a stretch that is too short for one', () => {
+    const found = chart({ sizes: [...growing(12), ...growing(3)], run, events, of: 30 });
+    expect(found.main).toHaveLength(12);
+    expect(found.lineless).toEqual([{ first: 'W13', last: 'W15', count: 3 }]);
+  });
+
+  it('are drawn about the own line of a later stretch once it has five', () => {
+    const found = chart({ sizes: [...growing(12), ...growing(6)], run, events, of: 30 });
+    expect(found.main).toHaveLength(18);
+    expect(found.lineless).toEqual([]);
+    expect(found.base).toMatchObject({ from: 1, to: 12, count: 12 });
+  });
+});
+
 describe('every choice of chart', () => {
   const kinds = ControlKind.options.filter((kind) => kind !== 'none');
   const choices = kinds.flatMap((control) =>

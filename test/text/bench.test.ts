@@ -6,7 +6,12 @@ import { featureLine, keptWords, takenWords, type KeptFacts } from '@/lib/text/b
 import { benchKeys } from '@/lib/text/bench-keys';
 import { placeWords } from '@/lib/text/bench-place';
 import { shapeWords } from '@/lib/text/bench-shape';
-import { blindSlipQuestion, slipQuestion, type SlipFactsShown } from '@/lib/text/bench-slip';
+import {
+  blindSlipQuestion,
+  slipQuestion,
+  type SlipFactsShown,
+  mendedDoubtWords,
+} from '@/lib/text/bench-slip';
 import { standingWords } from '@/lib/text/bench-standing';
 import { cutTroubleWords, targetWords } from '@/lib/text/bench-target';
 import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
@@ -283,6 +288,13 @@ describe('slipQuestion', () => {
     });
     expect(first.rows[2]).toEqual({ label: 'The limits', figure: '17.996', note: 'to 18.000' });
   });
+});
+
+it('asks once about a mended reading that looks like a slip itself', () => {
+  expect(mendedDoubtWords('17.498 ', '17.998')).toBe(
+    'Is it 17.498, or 17.998? It does not lie with the others. Say it once more to keep it.',
+  );
+  expect(mendedDoubtWords('19.2', null)).toContain('Is it 19.2? It does not lie');
 });
 
 describe('targetWords', () => {

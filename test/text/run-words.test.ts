@@ -12,6 +12,7 @@ import {
   trackNames,
   withinPieceWords,
   type SignalFacts,
+  linelessWords,
 } from '@/lib/text/control-words';
 import { eventWords } from '@/lib/text/event-words';
 import { asideReason, oddAnswers, oddSays, oddWords, withWithoutWords } from '@/lib/text/odd-words';
@@ -422,6 +423,15 @@ describe('what to do next in words', () => {
     ['unknown', 1, 'Measure W12 next, and each piece until it has kept for twelve by itself.'],
   ] as const)('says when to measure next: %s, one in %i', (because, every, says) => {
     expect(nextMeasureWords({ place: { mark: 'W12' }, every, because })).toBe(says);
+  });
+
+  it('names the pieces of a stretch that is too short for a line', () => {
+    expect(linelessWords({ first: 'W21', last: 'W23', count: 3 })).toBe(
+      'W21 to W23: three in a stretch are too few for a line of its own, so no point is drawn yet.',
+    );
+    expect(linelessWords({ first: 'W21', last: 'W21', count: 1 })).toContain(
+      'W21: one in a stretch is',
+    );
   });
 
   it('follows an offset to its effect', () => {

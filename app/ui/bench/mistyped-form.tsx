@@ -2,9 +2,12 @@
 
 import { useState, type FormEvent } from 'react';
 import { entryMeaning } from '@/lib/rules/entry-meaning';
+import { slipOf } from '@/lib/rules/slip';
 import type { Standing } from '@/lib/rules/standing';
 import { echoWords, questionWords } from '@/lib/text/bench-entry';
+import { mendedDoubtWords } from '@/lib/text/bench-slip';
 import { entryErrorWords } from '@/lib/text/bench-entry-error';
+import { shownLength } from '@/lib/text/shown-size';
 import type { LengthMeaning } from '@/lib/units/parse-length';
 import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
@@ -19,6 +22,8 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
   const { chosen, feature, view, fresh } = bench;
   const [text, setText] = useState('');
   const [error, setError] = useState<string | undefined>(undefined);
+  /** A text that looked like a slip when it was said. */
+  const [doubted, setDoubted] = useState<string | null>(null);
   const read = entryMeaning(text, {
     decimal: chosen.decimal,
     unit: reading.unit,
@@ -27,7 +32,27 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
   });
   const asked =
     read.kind === 'question' ? questionWords(text, read.code, read.meanings, chosen) : null;
+  const gauge = view.sheet.gauges.find(({ id }) => id === reading.gaugeId);
   const keep = (meaning: LengthMeaning) => {
+    const resolutionPm = meaning.resolutionPm ?? gauge?.resolutionPm ?? reading.resolutionPm;
+    const slip =
+      gauge === undefined
+        ? null
+        : slipOf(
+            { text, valuePm: meaning.sizePm, resolutionPm },
+            bench.slipFacts(gauge, { text, unit: meaning.unit }, reading.id),
+          );
+    // Asked once: who says the same again means it.
+    if (slip !== null && doubted !== text) {
+      setDoubted(text);
+      setError(
+        mendedDoubtWords(
+          text,
+          slip.insteadPm === null ? null : shownLength(slip.insteadPm, resolutionPm, chosen),
+        ),
+      );
+      return;
+    }
     fresh.correction({
       ...plainCorrection,
       kind: 'mistyped',
@@ -36,10 +61,7 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
       text,
       unit: meaning.unit,
       valuePm: meaning.sizePm,
-      resolutionPm:
-        meaning.resolutionPm ??
-        view.cells.gauges.get(reading.gaugeId)?.resolutionPm ??
-        reading.resolutionPm,
+      resolutionPm,
     });
     onDone();
   };
@@ -71,7 +93,7 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
         }
         value={text}
         error={error}
-        inputMode="text"
+        inputMode="decimal"
         // oxlint-disable-next-line jsx-a11y/no-autofocus -- it was just asked for
         autoFocus
         onChange={(event) => {

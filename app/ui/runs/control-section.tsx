@@ -8,6 +8,7 @@ import { signalRuns } from '@/lib/rules/signal-runs';
 import {
   controlNames,
   limitsWords,
+  linelessWords,
   noControlWords,
   shortGroupWords,
   signalWords,
@@ -36,7 +37,7 @@ export function ControlSection({ run }: { run: RunView }) {
         <p className="t-sentence">{noControlWords({ ...view, grouped: isGrouped(run) })}</p>
       )}
       {view.kind === 'chart' && <Plots run={run} chart={view} />}
-      <details className={styles.more}>
+      <details className={`${styles.more} not-on-paper`}>
         <summary>
           {run.run.control === 'none' ? 'Choose one' : 'Chart, groups, limits, rules'}
         </summary>
@@ -80,6 +81,7 @@ function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
   const notes = [
     ...within,
     ...chart.straddling.map(straddleWords),
+    ...chart.lineless.map(linelessWords),
     ...chart.short.map((group) => shortGroupWords(group, run.run.together)),
   ];
   const names = trackNames(control, grouped);

@@ -75,7 +75,7 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
       {run.drift?.kind === 'line' && <DriftFigures run={run} />}
       {run.points.length > 0 && <Stretch run={run} />}
       {run.points.length > 0 && <CapabilityPanel run={run} />}
-      <div className={styles.buttons}>
+      <div className={`${styles.buttons} not-on-paper`}>
         {place !== null && (
           <LinkButton kind="main" href={`${bench}${place.feature.id}&piece=${place.id}`}>
             Log {place.mark}

@@ -69,7 +69,7 @@ export function RunsSheet({ asked = null }: { asked?: string | null }) {
         />
       )}
       <RunOpen key={run.run.id} run={run} />
-      <details className={styles.more}>
+      <details className={`${styles.more} not-on-paper`}>
         <summary>Another run</summary>
         <NewRun onMade={show} />
         <StruckRuns run={run} />
@@ -116,7 +116,7 @@ function RunOpen({ run }: { run: RunView }) {
       <div className={styles.rest}>
         {hasControl && charts !== 'both' ? null : <ControlSection run={run} />}
         <EventList run={run} />
-        <details className={styles.more}>
+        <details className={`${styles.more} not-on-paper`}>
           <summary>The dial of its slide</summary>
           <DialForm key={run.run.version} run={run} />
         </details>
