@@ -262,7 +262,7 @@ it('prints the chart, the words and the events, and nothing that is pressed', as
   await page.setViewportSize({ width: 699, height: 1047 });
   await page.emulateMedia({ media: 'print' });
   await page.getByText('Three more, then act').waitFor();
-  await page.getByText('Insert changed').first().waitFor();
+  await panel(page, 'Events').getByText('Insert changed').waitFor();
   for (const role of ['button', 'radio', 'textbox', 'combobox'] as const) {
     expect(await page.getByRole(role).count(), role).toBe(0);
   }
