@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
 import { expect, it } from 'vitest';
 
@@ -49,14 +49,33 @@ it('keeps the maths free of everything but itself', () => {
   expect(targets.filter((target) => !target.startsWith('lib/maths/'))).toEqual([]);
 });
 
+it('sends no schema library to the browser', () => {
+  // What runs there is typed by the schemas; what comes in from outside is judged by the server.
+  const reached = new Set<string>();
+  const zodFrom: string[] = [];
+  const follow = (file: string): void => {
+    if (reached.has(file)) return;
+    reached.add(file);
+    for (const target of imports(file, /(?:import|export) type [^;]*;/g)) {
+      if (target === 'zod') zodFrom.push(file);
+      const found = ['.ts', '.tsx', '/index.ts'].map((end) => target + end).find(existsSync);
+      if (found !== undefined) follow(found);
+    }
+  };
+  for (const file of [...sources('app/ui'), ...sources('lib/outbox')]) follow(file);
+  expect(reached.size).toBeGreaterThan(400);
+  expect(zodFrom).toEqual([]);
+});
+
 function sources(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .map((name) => join(folder, name))
     .filter((name) => /\.(tsx?|mjs)$/.test(name));
 }
 
-function imports(file: string): string[] {
-  const found = readFileSync(file, 'utf8').matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g);
+function imports(file: string, without = /(?!)/g): string[] {
+  const text = readFileSync(file, 'utf8').replace(without, '');
+  const found = text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g);
   return [...found].map(([, target]) =>
     target!.startsWith('.') ? normalize(join(dirname(file), target!)) : target!.replace(/^@\//, ''),
   );

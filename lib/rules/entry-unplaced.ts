@@ -1,22 +1,20 @@
-import { z } from 'zod';
-
 /** A text that was typed at the Bench and is no reading yet. */
-export const Unplaced = z.strictObject({
-  id: z.string(),
-  text: z.string().max(64),
+export type Unplaced = {
+  id: string;
+  text: string;
   /** What was on the bench. */
-  pieceId: z.string(),
-  featureId: z.string(),
+  pieceId: string;
+  featureId: string;
   /** What is missing: the gauge it is of, or the answer to a question that was typed over. */
-  lacks: z.enum(['gauge', 'answer']),
-});
-export type Unplaced = z.infer<typeof Unplaced>;
+  lacks: 'gauge' | 'answer';
+};
 
-/** What a device remembers, read back; what it cannot read is nothing. */
+/** What a device remembers, read back; what it cannot read is nothing. No zod here: the Bench reads it. */
 export function unplacedOf(word: string | null): readonly Unplaced[] {
   if (word === null) return none;
   try {
-    return z.array(Unplaced).parse(JSON.parse(word));
+    const list: unknown = JSON.parse(word);
+    return Array.isArray(list) && list.every(isUnplaced) ? list : none;
   } catch {
     return none;
   }
@@ -31,5 +29,20 @@ export function dueOf(
     one.lacks === 'gauge' && one.pieceId === at.pieceId && one.featureId === at.featureId;
   return list.find(isDue) ?? null;
 }
+
+function isUnplaced(one: unknown): one is Unplaced {
+  if (typeof one !== 'object' || one === null) return false;
+  const { lacks, ...rest } = one as Record<string, unknown>;
+  return (
+    (lacks === 'gauge' || lacks === 'answer') &&
+    Object.keys(rest).length === texts.length &&
+    texts.every((name) => typeof rest[name] === 'string') &&
+    (rest['text'] as string).length <= textMost
+  );
+}
+
+const texts = ['id', 'text', 'pieceId', 'featureId'] as const;
+/** As the schema of a reading takes it. */
+const textMost = 64;
 
 const none: readonly Unplaced[] = [];
