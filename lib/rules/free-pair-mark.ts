@@ -1,19 +1,15 @@
-import type { FitView } from './fit-view';
+import type { ChosenPair, FitView } from './fit-view';
+import { pairMarkTaken } from './pair-mark-taken';
 
 /**
  * A pair mark that no other final pair of the fit carries: the number of the internal piece, or else the next
  * one that is free.
  */
 export function freePairMark(
-  { pairs, every }: Pick<FitView, 'pairs' | 'every'>,
-  { internalPieceId }: { internalPieceId: string },
+  fit: Pick<FitView, 'pairs' | 'every'>,
+  own: Pick<ChosenPair, 'internalPieceId' | 'externalPieceId'>,
 ): string {
-  const taken = new Set(
-    pairs.flatMap(({ pair, state, ...own }) =>
-      state === 'final' && own.internalPieceId !== internalPieceId ? [pair?.mark ?? ''] : [],
-    ),
-  );
-  let number = every.get(internalPieceId)?.piece.ordinal ?? 1;
-  while (taken.has(String(number))) number += 1;
+  let number = fit.every.get(own.internalPieceId)?.piece.ordinal ?? 1;
+  while (pairMarkTaken(fit, own, String(number)) !== null) number += 1;
   return String(number);
 }

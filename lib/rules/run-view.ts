@@ -74,6 +74,8 @@ export type RunView = {
   nextPiece: RunPlace | null;
   /** How many more pieces may be made before acting; null when nothing drifts towards a limit. */
   piecesLeft: number | null;
+  /** The turn after which to act; null where nothing drifts to a limit before the batch ends. */
+  actAfter: number | null;
   offset: OffsetAdvice | null;
   /** Why nothing is put forward although the drift meets a limit before the batch ends; null otherwise. */
   noOffset: NoOffset | null;
@@ -132,17 +134,18 @@ export function runView(
   // Up to where the drawn band meets the limit: the words and the picture say the same piece.
   const piecesLeft =
     ahead === null ? null : Math.max(0, Math.floor(ahead.crossing.first) - lastMade);
-  // What is measured later has to be dealt with only where pieces are left to be made by then.
-  const endsFirst = lastMade + (piecesLeft ?? 0) >= (pieces.at(-1)?.ordinal ?? 0);
+  // Only where pieces are left to be made by then is there something to do.
+  const lastGood = lastMade + (piecesLeft ?? Infinity);
+  const actAfter = lastGood < (pieces.at(-1)?.ordinal ?? 0) ? lastGood : null;
   const advice =
-    ahead === null || endsFirst
+    ahead === null || actAfter === null
       ? null
       : offsetAdvice(run, {
           nominalPm,
           limits,
           drift: drift as Drift & { kind: 'line' },
           side: ahead.side,
-          afterOrdinal: lastMade + piecesLeft!,
+          afterOrdinal: actAfter,
           standardPm: points.at(-1)!.size.standardPm,
         });
   return {
@@ -164,6 +167,7 @@ export function runView(
     drift,
     nextPiece: pieces.find((place) => place.ordinal > lastMade) ?? null,
     piecesLeft,
+    actAfter,
     offset: typeof advice === 'string' ? null : advice,
     noOffset: typeof advice === 'string' ? advice : null,
   };

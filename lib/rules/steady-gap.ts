@@ -10,11 +10,9 @@ const leastOpen = 12;
 export function steadyGap(between: readonly number[], sinceLast: number): SamplingGap | null {
   const sum = between.reduce((total, pieces) => total + pieces, 0);
   // A stretch that is still going on can only be longer: it counts once it is longer than the others.
-  const isLonger = sinceLast >= leastOpen && sinceLast * between.length > sum;
-  const gaps =
-    isLonger || (between.length === 0 && sinceLast >= leastOpen)
-      ? [...between, sinceLast]
-      : between;
+  const counts =
+    sinceLast >= leastOpen && (between.length === 0 || sinceLast * between.length > sum);
+  const gaps = counts ? [...between, sinceLast] : between;
   if (gaps.length === 0) return null;
   let at = 0;
   return samplingGap([0, ...gaps.map((pieces) => (at += pieces))]);

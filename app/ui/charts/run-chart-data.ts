@@ -124,10 +124,7 @@ export function runChartData(
       ordinal: event.afterOrdinal + 0.5,
       ...eventWords(event, shown),
     })),
-    actAfter:
-      view.piecesLeft !== null && view.nextPiece !== null && lastMade + view.piecesLeft < batchEnd
-        ? lastMade + view.piecesLeft
-        : null,
+    actAfter: view.actAfter,
   };
 }
 

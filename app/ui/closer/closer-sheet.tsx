@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
-import { useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useRef, useState, type ReactNode } from 'react';
 import { drawnLimits } from '@/lib/rules/feature-limits';
 import type { RunHead } from '@/lib/schema/run-series';
 import { closerOneWords, closerWords } from '@/lib/text/closer-words';
@@ -42,7 +42,19 @@ type Props = { head: RunHead; shown: Shown };
 /** A run looked at closely; of several features alike there is none. */
 export function CloserSheet({ head, shown }: Props) {
   if (head.run.alikeIds.length === 0) return <CloserOpen head={head} shown={shown} />;
-  const { job, run } = head;
+  const { job } = head;
+  return (
+    <CloserFrame job={job}>
+      <main className={frame.main}>
+        <h1>Run, closer</h1>
+        <p className="t-sentence">{closerOneWords}</p>
+        <BackLink head={head} />
+      </main>
+    </CloserFrame>
+  );
+}
+
+function CloserFrame({ job, children }: { job: RunHead['job']; children: ReactNode }) {
   return (
     <div className={frame.page}>
       <SheetHead
@@ -50,13 +62,13 @@ export function CloserSheet({ head, shown }: Props) {
         index={jobIndex(job.id)}
         current="Runs"
       />
-      <main className={frame.main}>
-        <h1>Run, closer</h1>
-        <p className="t-sentence">{closerOneWords}</p>
-        <Link href={`/jobs/${job.id}/runs?run=${run.id}`}>Back to the run</Link>
-      </main>
+      {children}
     </div>
   );
+}
+
+function BackLink({ head: { job, run } }: { head: RunHead }) {
+  return <Link href={`/jobs/${job.id}/runs?run=${run.id}`}>Back to the run</Link>;
 }
 
 /** A run of any length looked at closely: moved along, looked nearer at, taken away as a picture or figures. */
@@ -114,16 +126,11 @@ function CloserOpen({ head, shown }: Props) {
   const name = `${part.name}, ${feature.name.toLowerCase()}`;
   const fileName = `${job.name} ${name}`.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase();
   return (
-    <div className={frame.page}>
-      <SheetHead
-        job={{ name: job.name, href: `/jobs/${job.id}/board` }}
-        index={jobIndex(job.id)}
-        current="Runs"
-      />
+    <CloserFrame job={job}>
       <main className={frame.main}>
         <div className={styles.head}>
           <h1>{name}, closer</h1>
-          <Link href={`/jobs/${job.id}/runs?run=${run.id}`}>Back to the run</Link>
+          <BackLink head={head} />
         </div>
         {trouble !== null && (
           <p role="alert" className={styles.trouble}>
@@ -186,7 +193,7 @@ function CloserOpen({ head, shown }: Props) {
         ]}
         right={[{ label: 'Measured', value: `${facts.ordinals.length} of ${facts.last}` }]}
       />
-    </div>
+    </CloserFrame>
   );
 }
 

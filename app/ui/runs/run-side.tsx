@@ -33,7 +33,8 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
   const next = nextMeasure(run);
   const last = useMemo(() => lastPiece(run), [run]);
   // By zones, the zones alone say what to do: moving for the drift as well would be moving too often.
-  const zones = useMemo(() => (run.run.zones ? zoneRun(run) : null), [run]);
+  const known = useMemo(() => zoneRun(run), [run]);
+  const zones = run.run.zones ? known : null;
   const place =
     zones === null
       ? (next?.place ?? null)
@@ -42,7 +43,7 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
   const bench = `/jobs/${run.run.jobId}/bench?feature=`;
   return (
     <div className={styles.side}>
-      {zones !== null && <ZonesPanel run={run} />}
+      {zones !== null && <ZonesPanel run={run} zones={zones} />}
       {zones === null && (
         <Panel title={words.title} decide={waits}>
           <p className="t-sentence">{words.says}</p>
@@ -71,7 +72,7 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
       )}
       <OddPanel run={run} found={odd} />
       <EffectPanel run={run} />
-      {zones === null && <ZonesPanel run={run} />}
+      {zones === null && known !== null && <ZonesPanel run={run} zones={known} />}
       {run.drift?.kind === 'line' && <DriftFigures run={run} />}
       {run.points.length > 0 && <Stretch run={run} />}
       {run.points.length > 0 && <CapabilityPanel run={run} />}

@@ -1,7 +1,7 @@
 'use client';
 
 import type { RunView } from '@/lib/rules/run-view';
-import { zoneRun } from '@/lib/rules/zone-run';
+import type { ZoneRun } from '@/lib/rules/zone-run';
 import { zoneName, zoneSpreadWords, zoneWords } from '@/lib/text/zone-words';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
@@ -13,11 +13,9 @@ import styles from './zones.module.css';
 const shownSteps = 8;
 
 /** A short batch by zones: the switch, what the last piece means, and what to do. */
-export function ZonesPanel({ run }: { run: RunView }) {
+export function ZonesPanel({ run, zones }: { run: RunView; zones: ZoneRun }) {
   const { chosen } = useJob();
   const { change, trouble, busy } = useThings();
-  const zones = zoneRun(run);
-  if (zones === null) return null;
   const isOn = run.run.zones;
   const words = isOn ? zoneWords({ ...run, zones }, chosen) : null;
   const spread = isOn ? zoneSpreadWords(zones.spreadFits) : '';

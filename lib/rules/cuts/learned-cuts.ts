@@ -1,7 +1,7 @@
 import { cutRatio, cutsLearnedFrom, type CutLog, type CutRatio } from '@/lib/maths/fit/cut-ratio';
 import type { Cut } from '@/lib/schema/fit';
 import type { CutStep } from './cut-steps';
-import { dialFrom, dialOf, type Slide } from './slide';
+import { dialFrom, dialOf, type SlideDial } from './slide';
 
 /** What the comparable cuts say of the next one. */
 export type LearnedCuts = {
@@ -24,7 +24,7 @@ export type LearnedCuts = {
 export function learnedCuts(
   steps: readonly CutStep[],
   side: 'external' | 'internal',
-  slide: Omit<Slide, 'bitesPm' | 'unit'>,
+  slide: SlideDial,
   changed: boolean,
 ): LearnedCuts {
   const from = steps.findLastIndex(({ afresh }) => afresh);
@@ -72,10 +72,7 @@ function isUsable({ kind, ratio, askedPm, beforePm, afterPm, cut }: CutStep): bo
 }
 
 /** A cut that does not say its slide may have been put on with any. */
-function isWith(
-  { dial, divisionPm, fineFeed }: Cut,
-  slide: Omit<Slide, 'bitesPm' | 'unit'>,
-): boolean {
+function isWith({ dial, divisionPm, fineFeed }: Cut, slide: SlideDial): boolean {
   return (
     (dial ?? slide.dial) === slide.dial &&
     (divisionPm ?? slide.divisionPm) === slide.divisionPm &&

@@ -14,24 +14,21 @@ export type Slide = {
   unit?: LengthUnit;
 };
 
+/** What turns an amount on the dial into one on diameter. */
+export type SlideDial = Pick<Slide, 'dial' | 'divisionPm' | 'fineFeed'>;
+
 /** The slide as the mathematics of the dial takes it. */
-export function dialOf({ dial, divisionPm, fineFeed }: Omit<Slide, 'bitesPm' | 'unit'>): Dial {
+export function dialOf({ dial, divisionPm, fineFeed }: SlideDial): Dial {
   return { reads: dial, divisionPm, fineFeedRatio: fineFeed };
 }
 
 /** What an amount on the dial asks for on diameter, whole pm. */
-export function askedFrom(
-  dialPm: number,
-  { dial, fineFeed }: Omit<Slide, 'bitesPm' | 'unit'>,
-): number {
+export function askedFrom(dialPm: number, { dial, fineFeed }: SlideDial): number {
   return Math.round((dialPm * (dial === 'radius' ? 2 : 1)) / fineFeed);
 }
 
 /** What an amount on diameter is on the dial, whole pm. */
-export function dialFrom(
-  askedPm: number,
-  { dial, fineFeed }: Omit<Slide, 'bitesPm' | 'unit'>,
-): number {
+export function dialFrom(askedPm: number, { dial, fineFeed }: SlideDial): number {
   return Math.round((askedPm * fineFeed) / (dial === 'radius' ? 2 : 1));
 }
 
