@@ -17,5 +17,7 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // How fast is for test/measure to say: a machine that has much to do is no fault of what is tested.
+    expect: { poll: { timeout: 10_000 } },
   },
 });

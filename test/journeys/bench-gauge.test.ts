@@ -103,7 +103,7 @@ async function wherever(delay: number, end: Lone): Promise<void> {
   await others;
   const placed = async () =>
     (await booked(server, rings)).map((one) => [end, one.text, one.station + one.direction]);
-  await expect.poll(placed, { timeout: 10_000 }).toEqual([
+  await expect.poll(placed).toEqual([
     [end, '18.003', 'topA'],
     [end, '18.005', 'topB'],
     [end, '18.006', 'middleA'],
@@ -119,10 +119,10 @@ it('shows a bounced repeat and keeps it only when told to, whatever ends it', as
   const bounced = async (end: Lone) => {
     const { page, rings, close } = await bench(sends[end]);
     await gauge(page, '18.003', 5, end, Date.now(), { times: 2, atOnce: true });
-    await expect.poll(() => said(page, end), { timeout: 10_000 }).toContain('Repeat ignored');
-    await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(1);
+    await expect.poll(() => said(page, end)).toContain('Repeat ignored');
+    await expect.poll(() => texts(rings)).toHaveLength(1);
     await page.getByRole('button', { name: 'Keep it too' }).click();
-    await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.003']);
+    await expect.poll(() => texts(rings)).toEqual(['18.003', '18.003']);
     await close();
   };
   await Promise.all(ends.map(bounced));
@@ -135,7 +135,7 @@ it('takes keys that have no names, whatever ends it', async () => {
       await nameless(page, text, end);
       await settled(page);
     }
-    await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.005']);
+    await expect.poll(() => texts(rings)).toEqual(['18.003', '18.005']);
     await close();
   };
   await Promise.all(ends.map(inserted));
@@ -189,9 +189,7 @@ async function settled(page: Page): Promise<void> {
 it('takes two readings that come back to back', async () => {
   const { page, rings, close } = await bench();
   for (const text of ['18.003', '18.005', '18.004', '18.006']) await gauge(page, text, 0);
-  await expect
-    .poll(() => texts(rings), { timeout: 10_000 })
-    .toEqual(['18.003', '18.005', '18.004', '18.006']);
+  await expect.poll(() => texts(rings)).toEqual(['18.003', '18.005', '18.004', '18.006']);
   await close();
 });
 
@@ -211,10 +209,10 @@ it('shows a bounced repeat and keeps it only when told to', async () => {
   await gauge(page, '18.003', 0, 'Enter', startMs + 200);
   expect(await notice(page).textContent()).toContain('Repeat ignored');
   await page.getByRole('button', { name: 'Keep it too' }).click();
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.003']);
+  await expect.poll(() => texts(rings)).toEqual(['18.003', '18.003']);
   await page.waitForTimeout(450);
   await gauge(page, '18.003', 0);
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(3);
+  await expect.poll(() => texts(rings)).toHaveLength(3);
   await close();
 });
 
@@ -228,7 +226,7 @@ it('takes the Ctrl+A some gauges send first for the line, wherever the focus is'
   await page.getByRole('button', { name: 'Void this' }).focus();
   await page.keyboard.press('Control+a');
   await gauge(page, '18.005', 5);
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003', '18.005']);
+  await expect.poll(() => texts(rings)).toEqual(['18.003', '18.005']);
   await close();
 });
 
@@ -236,7 +234,7 @@ it('takes CR and LF that come as two Enters for one end', async () => {
   const { page, rings, close } = await bench();
   const six = ['18.003', '18.005', '18.004', '18.006', '18.007', '18.002'];
   for (const text of six) await gauge(page, text, 5, 'CR LF');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(six);
+  await expect.poll(() => texts(rings)).toEqual(six);
   // All are taken, and a second Enter of a person would go on to the next ring.
   expect(await head(page).textContent()).toContain('R1');
   await page.waitForTimeout(250);
@@ -256,7 +254,7 @@ it('reads signs, leading zeros and the half digit of inches, and no sign alone',
   await gauge(page, '-', 5);
   expect(await notice(page).textContent()).toContain('a sign alone');
   for (const text of ['+18.003', '0018.005', '0.70895']) await gauge(page, text, 5);
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(3);
+  await expect.poll(() => texts(rings)).toHaveLength(3);
   // 0.70895 in is 18.007 33 mm, by 1 in = 25.4 mm; the last figure is a step of its own.
   expect(
     (await booked(server, rings)).map(({ text, unit, valuePm, resolutionPm }) => [
@@ -280,7 +278,7 @@ it('never cuts off a person, whatever the gauge ends with', async () => {
   await page.waitForTimeout(400);
   expect(await entry(page).inputValue()).toBe('18.003');
   await page.keyboard.press('Enter');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.003']);
+  await expect.poll(() => texts(rings)).toEqual(['18.003']);
   await close();
 });
 
@@ -293,7 +291,7 @@ it('leaves a comma and a space that a person types where they are', async () => 
   await slowly(space.page, '18.003 mm');
   expect(await entry(space.page).inputValue()).toBe('18.003 mm');
   await space.page.keyboard.press('Enter');
-  await expect.poll(() => texts(space.rings), { timeout: 10_000 }).toEqual(['18.003 mm']);
+  await expect.poll(() => texts(space.rings)).toEqual(['18.003 mm']);
   await space.close();
 });
 
@@ -310,22 +308,20 @@ it('lets a reading replace a text that was refused', async () => {
   await gauge(page, '18..2', 5);
   expect(await entry(page).inputValue()).toBe('18..2');
   await gauge(page, '18.004', 5);
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.004']);
+  await expect.poll(() => texts(rings)).toEqual(['18.004']);
   await close();
 });
 
 it('says that a question was not answered when a gauge types over it', async () => {
   const { page, rings, close } = await bench();
   await gauge(page, '18,004', 20);
-  await expect
-    .poll(() => notice(page).textContent(), { timeout: 10_000 })
-    .toContain('is that mark for decimals');
+  await expect.poll(() => notice(page).textContent()).toContain('is that mark for decimals');
   await page.keyboard.type('18.005');
   await expect
-    .poll(() => notice(page).textContent(), { timeout: 10_000 })
+    .poll(() => notice(page).textContent())
     .toBe('18,004 was not answered, and waits to be placed.');
   await page.keyboard.press('Enter');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18.005']);
+  await expect.poll(() => texts(rings)).toEqual(['18.005']);
   await close();
 });
 

@@ -46,7 +46,7 @@ afterAll(async () => {
   await server.remove();
 });
 
-const eventually = (look: () => Promise<unknown>) => expect.poll(look, { timeout: 10_000 });
+const eventually = (look: () => Promise<unknown>) => expect.poll(look);
 
 /** A job of rings of its own, the gauge in the hand, and what this device has chosen already. */
 async function rings(

@@ -37,7 +37,7 @@ afterAll(async () => {
 });
 
 /** Looks again until the server has what is awaited. */
-const eventually = (look: () => Promise<unknown>) => expect.poll(look, { timeout: 10_000 });
+const eventually = (look: () => Promise<unknown>) => expect.poll(look);
 
 describe('with a thumb on a phone', () => {
   it('logs by the keypad, shows the reading, moves on, and takes it back', async () => {

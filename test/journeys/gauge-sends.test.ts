@@ -96,7 +96,7 @@ it('learns a gauge that types from three readings, says so, and reads with it at
   await chooseGauge(page);
   // Nothing is asked about its comma, and nobody pressed Enter.
   await gauge(page, '18,003', 20, 'nothing');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['18,003']);
+  await expect.poll(() => texts(rings)).toEqual(['18,003']);
   expect(await reading(page).textContent()).toBe('18.003');
   await page.getByRole('button', { name: /Choose another piece/ }).click();
   await page.getByRole('link', { name: /Teach how it sends/ }).click();
@@ -166,7 +166,7 @@ it('learns a gauge with a serial port, and takes its readings as if they were ty
   ]);
   await page.waitForTimeout(150);
   await sendBytes(page, '+  18.003 mm\r\n+  18.005 mm\r\n');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toEqual(['+18.003 mm', '+18.005 mm']);
+  await expect.poll(() => texts(rings)).toEqual(['+18.003 mm', '+18.005 mm']);
   expect(
     (await booked(server, rings)).map(({ station, direction }) => station + direction),
   ).toEqual(['topA', 'topB']);
@@ -176,7 +176,7 @@ it('learns a gauge with a serial port, and takes its readings as if they were ty
   await page.evaluate(() => window.fakePort.fail('ParityError'));
   await page.getByText('A reading of Bore gauge 1 came garbled.').waitFor();
   await sendBytes(page, '07 mm\r\n+  18.006 mm\r\n');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(3);
+  await expect.poll(() => texts(rings)).toHaveLength(3);
 
   // A slip is asked about as a typed one is: one turn of a thimble away.
   await sendBytes(page, '+  18.506 mm\r\n');
@@ -191,7 +191,7 @@ it('learns a gauge with a serial port, and takes its readings as if they were ty
   await notice(page).getByText('18,004 was not answered, and waits to be placed.').waitFor();
   await page.keyboard.type('18.0');
   await sendBytes(page, '+  18.007 mm\r\n');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(6);
+  await expect.poll(() => texts(rings)).toHaveLength(6);
   expect(await entry(page).inputValue()).toBe('18.0');
   await page.keyboard.press('Control+a');
   await page.keyboard.press('Backspace');
@@ -203,7 +203,7 @@ it('learns a gauge with a serial port, and takes its readings as if they were ty
   await page.getByText('Bore gauge 1 is connected.').waitFor();
   await page.waitForTimeout(150);
   await sendBytes(page, '+  18.002 mm\r\n');
-  await expect.poll(() => texts(rings), { timeout: 10_000 }).toHaveLength(7);
+  await expect.poll(() => texts(rings)).toHaveLength(7);
   expect((await texts(rings)).at(-1)).toBe('+18.002 mm');
   await close();
 });

@@ -123,7 +123,7 @@ describe('a cold start without a network', () => {
     await context.setOffline(true);
     const page = await context.newPage();
     await page.goto(address);
-    await expect.poll(() => page.title(), { timeout: 10_000 }).toContain('Cut P7');
+    await expect.poll(() => page.title()).toContain('Cut P7');
     await expect.poll(() => page.locator('main').textContent()).toContain('to 18.000');
     await context.close();
   });
