@@ -17,6 +17,8 @@ declare global {
       taken: () => Promise<Omit<Taken, 'toldMs'> & { atMs: number }>;
       /** Of the Enter that came at a time. */
       told: (atMs: number) => number | null;
+      /** When a text that comes from elsewhere stands painted as the reading, ms since 1970. */
+      shown: (text: string) => Promise<number>;
       /** When the entry could first take a key, ms since the page was asked for; null until then. */
       readyMs: number | null;
     };
@@ -95,6 +97,7 @@ export function installProbe(): void {
       return { atMs, paintedMs: paintedAtMs - atMs, keptMs: keptAtMs - atMs };
     },
     told: (atMs) => told.get(Math.round(atMs * 10)) ?? null,
+    shown: async (text) => performance.timeOrigin + (await painted(text)),
     readyMs: null,
   };
   document.addEventListener('focusin', (event) => {

@@ -1,7 +1,8 @@
 /*
  * How fast the Bench is, in a real Chromium whose processor is slowed four times: from Enter to the reading
  * painted and to the reading kept on the device's disk, on an empty job and on one with ten thousand readings;
- * the script it loads, as the server sends it; and how soon it is ready from a cold start without a network.
+ * the script it loads, as the server sends it; how soon it is ready from a cold start without a network; and,
+ * at full speed, how soon another screen shows what was typed.
  *
  *     npm run measure:bench
  *
@@ -29,7 +30,8 @@ const slowed = 4;
 const keyMs = 20;
 const restMs = 200;
 const placesOfPiece = 6;
-const aims = { paintedMs: 16.7, keptMs: 50, scriptBytes: 170_000, readyMs: 1500 };
+const aims = { paintedMs: 16.7, keptMs: 50, scriptBytes: 170_000, readyMs: 1500, liveMs: 1000 };
+const liveCount = Math.min(entryCount, 60);
 const viewport = { width: 390, height: 844 };
 
 const rows: Row[] = [];
@@ -43,6 +45,7 @@ try {
   const fresh = await measureEntries(server, empty);
   const grown = await measureEntries(server, full);
   entryRows(fresh, grown);
+  await measureLive(server, await makeBenchJob(server.url, { readings: false }));
   await measureScript(server, empty);
   await measureColdStart(server, empty);
   printTable(rows);
@@ -59,12 +62,7 @@ async function measureEntries({ url }: RunningServer, job: BenchJob): Promise<Ta
     await watch(context);
     const page = await context.newPage();
     const keys = await slowedDown(page);
-    await page.goto(`${url}/jobs/${job.jobId}/bench`);
-    await page.waitForFunction(() => window.probe.readyMs !== null, null, { timeout: 60_000 });
-    const chosen = page.getByRole('list', { name: 'Gauges' });
-    if (await chosen.isVisible()) {
-      await chosen.getByRole('button', { name: /Bore gauge 1/ }).click();
-    }
+    await openBench(page, `${url}/jobs/${job.jobId}/bench`);
     const before = (await sheetOf(url, job.jobId)).readings.length;
     const taken: (Omit<Taken, 'toldMs'> & { atMs: number })[] = [];
     for (let n = 0; n < entryCount; n += 1) {
@@ -73,7 +71,7 @@ async function measureEntries({ url }: RunningServer, job: BenchJob): Promise<Ta
         await press(keys, 'Enter'); // on an empty line: the next ring
         await rest(restMs);
       }
-      const text = `18.00${3 + ((n * 5) % 7)}`;
+      const text = textOf(n);
       await page.evaluate((shown) => window.probe.watch(shown), text);
 
       for (const key of text) await press(keys, key);
@@ -137,6 +135,51 @@ function entryRows(fresh: readonly Taken[], grown: readonly Taken[]): void {
   row('the same with 10 000 readings on the job', 'paintedMs', aims.paintedMs, grown, fresh);
   row(`Bench, Enter to kept on the disk, ${slow}`, 'keptMs', aims.keptMs, fresh, null);
   row('the same with 10 000 readings on the job', 'keptMs', aims.keptMs, grown, fresh);
+}
+
+/** Types on one Bench and looks at another that shows the same piece, both at full speed. */
+async function measureLive({ url }: RunningServer, { jobId }: BenchJob): Promise<void> {
+  const browser = await chromium.launch({ executablePath: findChromium(), args: chromiumArgs });
+  const taken: number[] = [];
+  try {
+    const open = async () => {
+      const context = await browser.newContext({ viewport });
+      await watch(context);
+      const page = await context.newPage();
+      await openBench(page, `${url}/jobs/${jobId}/bench`);
+      return page;
+    };
+    const [page, other] = [await open(), await open()];
+    const keys = await page.context().newCDPSession(page);
+    for (let n = 0; n < liveCount; n += 1) {
+      await rest(restMs);
+      if (n > 0 && n % placesOfPiece === 0) {
+        for (const session of [keys, await other.context().newCDPSession(other)]) {
+          await press(session, 'Enter');
+        }
+        await rest(restMs);
+      }
+      const text = textOf(n);
+      const shown = other.evaluate((figure) => window.probe.shown(figure), text);
+      await page.evaluate((figure) => window.probe.watch(figure), text);
+      for (const key of text) await press(keys, key);
+      await press(keys, 'Enter');
+      const typedAtMs = await page.evaluate(async () => {
+        const { atMs } = await window.probe.taken();
+        return performance.timeOrigin + atMs;
+      });
+      taken.push((await within(shown, 30_000, `reading ${n} on the other screen`)) - typedAtMs);
+    }
+  } finally {
+    await browser.close();
+  }
+  const most = Math.max(...taken);
+  rows.push({
+    what: 'Enter to painted on another screen, not slowed',
+    own: `p50 ${shownMs(quantileOf(taken, 0.5))}, longest of ${taken.length} ${shownMs(most)}`,
+    against: '',
+    aim: `${aims.liveMs / 1000} s${most <= aims.liveMs ? '' : ', missed'}`,
+  });
 }
 
 /** The bodies of all scripts the page asks for until it takes a key, and of those it asks for afterwards. */
@@ -250,6 +293,21 @@ async function measureColdStart(running: RunningServer, { jobId }: BenchJob): Pr
     against: '',
     aim: aim(half > aims.readyMs),
   });
+}
+
+/** A Bench that takes keys, with its gauge in hand. */
+async function openBench(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.waitForFunction(() => window.probe.readyMs !== null, null, { timeout: 60_000 });
+  const chosen = page.getByRole('list', { name: 'Gauges' });
+  if (await chosen.isVisible()) {
+    await chosen.getByRole('button', { name: /Bore gauge 1/ }).click();
+  }
+}
+
+/** What is typed as the n-th reading: never the same twice in a row. */
+function textOf(n: number): string {
+  return `18.00${3 + ((n * 5) % 7)}`;
 }
 
 /** The probe in every page of a context. */
