@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Id } from '@/lib/schema/common';
 import { DeviceHeld } from '@/lib/schema/device';
 import { NewCut } from '@/lib/schema/new-cut';
+import { NewRunEvent } from '@/lib/schema/new-run-event';
 import { JobStart, JobStarted } from '@/lib/schema/new-job';
 import { Change, thingKinds } from '@/lib/schema/change';
 import { Batch, batchMax, NewCorrection, NewReading, Outcomes } from '@/lib/schema/reading';
@@ -59,6 +60,15 @@ export const addresses: readonly Address[] = [
     summary: 'Keep cuts as a device noted them at the machine',
     more: 'As readings; their place in the order of cuts is given here. What came off is told by the readings after each.',
     body: batchOf(NewCut),
+    answers: { 200: { says: 'What became of each, in the order sent', body: Outcomes } },
+    problems: changeProblems,
+  },
+  {
+    method: 'post',
+    path: '/event-log',
+    summary: 'Keep events of runs as a device noted them at the machine',
+    more: 'As readings. Each happened when the device kept it.',
+    body: batchOf(NewRunEvent),
     answers: { 200: { says: 'What became of each, in the order sent', body: Outcomes } },
     problems: changeProblems,
   },

@@ -1,4 +1,5 @@
 import type { NewCut } from '@/lib/schema/new-cut';
+import type { NewRunEvent } from '@/lib/schema/new-run-event';
 import type { NewCorrection, NewReading } from '@/lib/schema/reading';
 
 /** The fields the box adds to a row itself. */
@@ -17,7 +18,8 @@ type Asked = {
 export type Draft =
   | (Asked & { kind: 'reading'; row: Omit<NewReading, Stamped> })
   | (Asked & { kind: 'correction'; row: Omit<NewCorrection, Stamped> })
-  | (Asked & { kind: 'cut'; row: Omit<NewCut, Stamped> });
+  | (Asked & { kind: 'cut'; row: Omit<NewCut, Stamped> })
+  | (Asked & { kind: 'event'; row: Omit<NewRunEvent, Stamped> });
 
 /**
  * `on this device`: on its disk and not answered for yet. `in the book`: the server has named it; the row
@@ -50,8 +52,9 @@ type Held = {
   aside: { reason: string; atMs: number } | null;
 };
 
-/** One reading, correction or cut as this device holds it. */
+/** One reading, correction, cut or event of a run as this device holds it. */
 export type Entry =
   | (Held & { kind: 'reading'; row: NewReading })
   | (Held & { kind: 'correction'; row: NewCorrection })
-  | (Held & { kind: 'cut'; row: NewCut });
+  | (Held & { kind: 'cut'; row: NewCut })
+  | (Held & { kind: 'event'; row: NewRunEvent });

@@ -17,6 +17,7 @@ const addresses: Record<Entry['kind'], string> = {
   reading: '/api/v1/readings',
   correction: '/api/v1/corrections',
   cut: '/api/v1/cut-log',
+  event: '/api/v1/event-log',
 };
 
 /** Statuses by which the server says that repeating will not help. */

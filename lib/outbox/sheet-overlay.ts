@@ -1,5 +1,6 @@
 import type { Cut } from '@/lib/schema/fit';
 import type { Correction, Reading } from '@/lib/schema/reading';
+import type { RunEvent } from '@/lib/schema/run';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { Entry } from './entry';
 
@@ -11,7 +12,7 @@ const nothing: ReadonlySet<string> = new Set();
  * An entry the sheet holds already, of another job, or set aside changes nothing. One that is in the book, but
  * has not reached the sheet, takes its own number. The others come after all rows of the book, in the order of
  * their running numbers, with numbers that are only good for sorting; `pending` names them. Cuts come after
- * the other cuts of their piece and feature, where the book will put them.
+ * the other cuts of their piece and feature, where the book will put them; events of runs stand where they say.
  *
  * Pure; gives the same sheet back when nothing is laid over it, and the same row for the same entry. The rows of
  * the sheet stand in the order of their numbers. Cost: O(readings + corrections).
@@ -28,10 +29,12 @@ export function overlayEntries(
   const readings = laidOver<Reading>(sheet.readings, mine, 'reading', pending);
   const corrections = laidOver<Correction>(sheet.corrections, mine, 'correction', pending);
   const cuts = cutsLaidOver(sheet.cuts, mine, pending);
-  if (readings === sheet.readings && corrections === sheet.corrections && cuts === sheet.cuts) {
-    return { sheet, pending: nothing };
-  }
-  return { sheet: { ...sheet, readings, corrections, cuts }, pending };
+  const runEvents = eventsLaidOver(sheet.runEvents, mine, pending);
+  const over = { readings, corrections, cuts, runEvents };
+  const isSame = (Object.keys(over) as (keyof typeof over)[]).every(
+    (name) => over[name] === sheet[name],
+  );
+  return isSame ? { sheet, pending: nothing } : { sheet: { ...sheet, ...over }, pending };
 }
 
 function cutsLaidOver(rows: Cut[], entries: readonly Entry[], pending: Set<string>): Cut[] {
@@ -58,6 +61,32 @@ function cutsLaidOver(rows: Cut[], entries: readonly Entry[], pending: Set<strin
     });
   }
   return cuts;
+}
+
+function eventsLaidOver(
+  rows: RunEvent[],
+  entries: readonly Entry[],
+  pending: Set<string>,
+): RunEvent[] {
+  const there = new Set(rows.map(({ id }) => id));
+  const missing = entries.filter((entry) => entry.kind === 'event' && !there.has(entry.id));
+  if (missing.length === 0) return rows;
+  const events = [...rows];
+  for (const entry of missing.sort((a, b) => a.deviceSeq - b.deviceSeq)) {
+    if (entry.kind !== 'event') continue;
+    const { row, jobId, deviceId, receivedAt } = entry;
+    if (entry.seq === null) pending.add(entry.id);
+    events.push({
+      ...row,
+      jobId,
+      deviceId,
+      at: new Date(row.deviceTime).toISOString(),
+      version: 1,
+      createdAt: receivedAt ?? row.deviceTime,
+      struckAt: null,
+    });
+  }
+  return events;
 }
 
 function laidOver<Row extends Reading | Correction>(

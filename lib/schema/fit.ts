@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Id, Instant, LengthPm, Name, PositivePm, thing } from './common';
 import { SlopeNmPerMm } from './fit-rule';
+import { notedAt } from './noted-at';
 
 /** A temperature in thousandths of a degree C, as readings keep theirs. */
 const MilliC = z.int().min(-100_000).max(1_000_000);
@@ -149,11 +150,6 @@ export const cut = thing({
     tool: z.string().trim().max(120),
     ...cutSetting,
   },
-  made: {
-    personId: Id.nullish(),
-    deviceId: Id.nullish().describe('The device that noted it at the machine'),
-    deviceSeq: z.int().nullish(),
-    deviceTime: Instant.nullish(),
-  },
+  made: notedAt,
 });
 export type Cut = z.infer<typeof cut.Row>;

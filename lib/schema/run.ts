@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Id, Instant, LengthPm, PositivePm, ShortText, thing } from './common';
+import { notedAt } from './noted-at';
 
 /** What a control chart plots, or `none` where only the run chart is wanted. */
 export const ControlKind = z.enum([
@@ -80,29 +81,31 @@ export const RunEventKind = z.enum([
 ]);
 export type RunEventKind = z.infer<typeof RunEventKind>;
 
+/** What is said of an event. */
+export const eventSaid = {
+  afterOrdinal: z
+    .int()
+    .min(0)
+    .max(1_000_000)
+    .describe(
+      'It came after this turn of the run (the ordinal of the piece where the run has one feature); 0 is before the first',
+    ),
+  kind: RunEventKind,
+  note: ShortText,
+  offsetPm: LengthPm.nullable().describe(
+    'For an offset: how far, on diameter; negative is smaller',
+  ),
+  offsetDial: z
+    .enum(['radius', 'diameter'])
+    .nullable()
+    .describe('The dial it was put in on; null where nobody said'),
+};
+
 /** Something that happened between two pieces of a run. */
 export const runEvent = thing({
   fixed: { jobId: Id, runId: Id },
-  fields: {
-    afterOrdinal: z
-      .int()
-      .min(0)
-      .max(1_000_000)
-      .describe(
-        'It came after this turn of the run (the ordinal of the piece where the run has one feature); 0 is before the first',
-      ),
-    kind: RunEventKind,
-    note: ShortText,
-    offsetPm: LengthPm.nullable().describe(
-      'For an offset: how far, on diameter; negative is smaller',
-    ),
-    offsetDial: z
-      .enum(['radius', 'diameter'])
-      .nullable()
-      .describe('The dial it was put in on; null where nobody said'),
-    at: Instant,
-  },
-  made: {},
+  fields: { ...eventSaid, at: Instant },
+  made: notedAt,
 });
 export type RunEvent = z.infer<typeof runEvent.Row>;
 

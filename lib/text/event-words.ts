@@ -16,6 +16,13 @@ const titles: Record<RunEvent['kind'], string> = {
 /** Every kind of event, in the order they are offered. */
 export const eventKinds = Object.keys(titles) as RunEvent['kind'][];
 
+/** The disk of this device would not take it. */
+export const eventTroubleWords =
+  'The event could not be kept on this device. Make room, then note it again.';
+
+/** Beside an event that is on this device only. */
+export const eventToSend = 'to send';
+
 /**
  * An event as the chart names it: what it was, and when with its remark. Told how lengths are shown, an
  * offset says how far it was moved, on diameter, and on which dial.

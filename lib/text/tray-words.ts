@@ -1,8 +1,15 @@
+import type { RunEventKind } from '@/lib/schema/run';
+import { eventWords } from './event-words';
+
 /** An entry the notebook would not take, as far as words need it; null where the job open here does not know. */
 export type TrayFacts = {
-  kind: 'reading' | 'correction' | 'cut';
-  /** The text of a reading with its unit, the kind of a correction, whether a cut was a spring pass. */
-  what: { text: string; unit: string } | { correction: string } | { spring: boolean };
+  /** The text of a reading with its unit, the kind of a correction, whether a cut was a spring pass, the event of a run. */
+  what:
+    | { text: string; unit: string }
+    | { correction: string }
+    | { spring: boolean }
+    | { event: RunEventKind; isFirst: boolean };
+  /** The piece; the one an event came after, or before where it came before the first. */
   mark: string | null;
   feature: string | null;
   /** Station and direction; empty where there is one place. */
@@ -11,6 +18,9 @@ export type TrayFacts = {
 
 /** "Reading 18.004 mm of P1 outside, crown, across A"; of another job where this one does not know it. */
 export function trayTitle({ what, mark, feature, place }: TrayFacts): string {
+  if ('event' in what && mark !== null && feature !== null) {
+    return `${whatWords(what)} ${what.isFirst ? 'before' : 'after'} ${mark} ${feature.toLowerCase()}`;
+  }
   const where =
     mark === null || feature === null
       ? 'of another job'
@@ -41,5 +51,6 @@ export function trayNotice(count: number): string {
 function whatWords(what: TrayFacts['what']): string {
   if ('text' in what) return `Reading ${what.text.trim()} ${what.unit}`;
   if ('correction' in what) return `Correction (${what.correction})`;
+  if ('event' in what) return eventWords({ kind: what.event, note: '', at: '' }).title;
   return what.spring ? 'Spring pass' : 'Cut';
 }

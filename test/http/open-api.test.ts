@@ -88,6 +88,7 @@ describe('openApi', () => {
       'post /readings',
       'post /corrections',
       'post /cut-log',
+      'post /event-log',
       'post /example',
     ]);
   });

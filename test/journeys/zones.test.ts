@@ -123,12 +123,13 @@ describe('a short batch by zones', () => {
     await zones(page).getByRole('button', { name: 'Moved −0.020' }).click();
     await expect.poll(() => says(page)).toContain('Set up: five in a row');
     await ready(page);
-    const sheet = (await (await fetch(`${server.url}/api/v1/jobs/${jobId}/sheet`)).json()) as {
-      runEvents: { kind: string; offsetPm: number; afterOrdinal: number }[];
+    const events = async () => {
+      const answer = await fetch(`${server.url}/api/v1/jobs/${jobId}/sheet`);
+      return ((await answer.json()) as { runEvents: unknown[] }).runEvents;
     };
-    expect(sheet.runEvents).toMatchObject([
-      { kind: 'offset moved', offsetPm: -20_000_000, afterOrdinal: 7 },
-    ]);
+    await expect
+      .poll(events)
+      .toMatchObject([{ kind: 'offset moved', offsetPm: -20_000_000, afterOrdinal: 7 }]);
     await context.close();
   });
 

@@ -44,7 +44,8 @@ try {
   const full = await makeBenchJob(server.url, { readings: true });
   const fresh = await measureEntries(server, empty);
   const grown = await measureEntries(server, full);
-  entryRows(fresh, grown);
+  const bare = await measureEntries(server, empty, { bare: true });
+  entryRows(fresh, grown, bare);
   await measureLive(server, await makeBenchJob(server.url, { readings: false }));
   await measureScript(server, empty);
   await measureColdStart(server, empty);
@@ -54,20 +55,33 @@ try {
   rmSync(folder, { recursive: true, force: true });
 }
 
-/** Types readings into a job, and looks at the end that the book has them all, once each. */
-async function measureEntries({ url }: RunningServer, job: BenchJob): Promise<Taken[]> {
+/**
+ * Types readings into a job, and looks at the end that the book has them all, once each. With `bare` it types
+ * them into a page that does nothing but show and keep them: what the machine itself takes.
+ */
+async function measureEntries(
+  { url }: RunningServer,
+  job: BenchJob,
+  { bare = false } = {},
+): Promise<Taken[]> {
   const browser = await chromium.launch({ executablePath: findChromium(), args: chromiumArgs });
   try {
     const context = await browser.newContext({ viewport, hasTouch: true, isMobile: true });
     await watch(context);
     const page = await context.newPage();
     const keys = await slowedDown(page);
-    await openBench(page, `${url}/jobs/${job.jobId}/bench`);
+    const address = `${url}/jobs/${job.jobId}/bench`;
+    if (bare) {
+      await page.route(address, (route) =>
+        route.fulfill({ contentType: 'text/html', body: barePage }),
+      );
+      await page.goto(address);
+    } else await openBench(page, address);
     const before = (await sheetOf(url, job.jobId)).readings.length;
     const taken: (Omit<Taken, 'toldMs'> & { atMs: number })[] = [];
     for (let n = 0; n < entryCount; n += 1) {
       await rest(restMs);
-      if (n > 0 && n % placesOfPiece === 0) {
+      if (!bare && n > 0 && n % placesOfPiece === 0) {
         await press(keys, 'Enter'); // on an empty line: the next ring
         await rest(restMs);
       }
@@ -90,7 +104,7 @@ async function measureEntries({ url }: RunningServer, job: BenchJob): Promise<Ta
       taken.map(({ atMs }) => atMs),
     );
     const after = (await sheetOf(url, job.jobId)).readings.length;
-    if (after !== before + entryCount) {
+    if (after !== before + (bare ? 0 : entryCount)) {
       throw new Error(`${entryCount} were typed and ${after - before} are in the book`);
     }
     return taken.map((one, index) => ({ ...one, toldMs: told[index]! }));
@@ -99,7 +113,25 @@ async function measureEntries({ url }: RunningServer, job: BenchJob): Promise<Ta
   }
 }
 
-function entryRows(fresh: readonly Taken[], grown: readonly Taken[]): void {
+/** The least that shows and keeps a reading: text put into the page, and the row to the disk, in the key's event. */
+const barePage = `<!doctype html><section aria-label="Reading"><div data-state="counted"><span></span></div></section>
+<input name="reading"><script>
+const opened = indexedDB.open('bare', 1);
+opened.onupgradeneeded = () => opened.result.createObjectStore('entries', { autoIncrement: true });
+const line = document.querySelector('input');
+const figure = document.querySelector('span');
+line.onkeydown = ({ key }) => {
+  if (key !== 'Enter') return;
+  const text = line.value;
+  line.value = '';
+  figure.textContent = text;
+  const writing = opened.result.transaction('entries', 'readwrite', { durability: 'strict' });
+  writing.objectStore('entries').put({ state: 'on this device', row: { text } });
+};
+opened.onsuccess = () => line.focus();
+</script>`;
+
+function entryRows(fresh: readonly Taken[], grown: readonly Taken[], bare: readonly Taken[]): void {
   const row = (
     what: string,
     key: 'paintedMs' | 'keptMs',
@@ -114,9 +146,9 @@ function entryRows(fresh: readonly Taken[], grown: readonly Taken[]): void {
       );
     const [half, most] = [of(list, 0.5), of(list, 0.99)];
     const against: string[] = [];
-    if (beside !== null) {
-      against.push(`none on it ${shownMs(of(beside, 0.5))}, ${shownMs(of(beside, 0.99))}`);
-    }
+    const other = beside ?? bare;
+    const otherName = beside === null ? 'a bare page' : 'none on it';
+    against.push(`${otherName} ${shownMs(of(other, 0.5))}, ${shownMs(of(other, 0.99))}`);
     if (key === 'paintedMs') {
       const told = list.map(({ toldMs }) => toldMs ?? 16);
       against.push(`Event Timing ≤ ${quantileOf(told, 0.5)}, ≤ ${quantileOf(told, 0.99)} ms`);

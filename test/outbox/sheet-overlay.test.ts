@@ -3,6 +3,7 @@ import type { Draft, Entry } from '@/lib/outbox/entry';
 import { overlayEntries } from '@/lib/outbox/sheet-overlay';
 import { applyChange } from '@/lib/outbox/sheet-reducer';
 import { cut as cutShapes } from '@/lib/schema/fit';
+import { runEvent as eventShapes } from '@/lib/schema/run';
 import { Correction, Reading } from '@/lib/schema/reading';
 import type { JobSheet } from '@/lib/schema/sheet';
 import { changeOf, correctionRow, frozen, readingRow, sheetOf } from './sheet';
@@ -139,6 +140,44 @@ describe('overlayEntries', () => {
     expect(overlayEntries(there, [first, second]).sheet).toBe(there);
   });
 
+  it('lays events of runs over it, whole, with their moment in universal time', async () => {
+    const world = createWorld();
+    world.book.broken = 'no network';
+    const tab = world.tab();
+    const event = await tab.keep(happening());
+    await quiet();
+    tab.kill();
+    const known = { id: 'k', runId: 'r', at: '2026-03-14T10:00:00Z' } as JobSheet['runEvents'][0];
+    const sheet = frozen(sheetOf({ runEvents: [known] }));
+    const laid = overlayEntries(sheet, frozen([event]));
+    expect(laid.sheet.runEvents[0]).toBe(known);
+    expect(laid.sheet.runEvents[1]).toMatchObject({
+      id: event.id,
+      kind: 'coolant',
+      afterOrdinal: 8,
+      at: new Date(event.row.deviceTime).toISOString(),
+    });
+    expect(eventShapes.Row.parse(laid.sheet.runEvents[1])).toEqual(laid.sheet.runEvents[1]);
+    expect(laid.pending).toEqual(new Set([event.id]));
+    expect(laid.sheet.cuts).toBe(sheet.cuts);
+    const there = sheetOf({ runEvents: [{ ...known, id: event.id }] });
+    expect(overlayEntries(there, [event]).sheet).toBe(there);
+    const booked = { ...event, state: 'in the book' as const, seq: 4 };
+    expect(overlayEntries(sheet, [booked]).pending.size).toBe(0);
+  });
+
+  it('sends an event to where events are kept', async () => {
+    const world = createWorld();
+    const tab = world.tab();
+    const event = await tab.keep(happening());
+    await pass(world, 5000);
+    expect(world.book.requests.map(({ path, entries }) => [path, entries[0]!.id])).toEqual([
+      ['/api/v1/event-log', event.id],
+    ]);
+    expect((await tab.copies()).map(({ state }) => state)).toEqual(['in the book']);
+    tab.kill();
+  });
+
   it('sends a cut to where cuts are kept, in the order of the running numbers', async () => {
     const world = createWorld();
     world.book.broken = 'no network';
@@ -159,6 +198,22 @@ describe('overlayEntries', () => {
     tab.kill();
   });
 });
+
+function happening(): Draft & { kind: 'event' } {
+  return {
+    kind: 'event',
+    jobId: sheetOf().job.id,
+    row: {
+      personId: null,
+      runId: '0195920c-0000-7000-8004-000000000001',
+      afterOrdinal: 8,
+      kind: 'coolant',
+      note: '',
+      offsetPm: null,
+      offsetDial: null,
+    },
+  };
+}
 
 function cutting(): Draft & { kind: 'cut' } {
   return {

@@ -1,7 +1,9 @@
 import { afterAll, expect, it } from 'vitest';
 import { closeStore } from '@/lib/store/client';
 import { deviceHeld } from '@/lib/store/device-held';
+import { jobSheet } from '@/lib/store/job-sheet';
 import { keepCuts } from '@/lib/store/keep-cuts';
+import { keepRunEvents } from '@/lib/store/keep-run-events';
 import { keepCorrections, keepReadings } from '@/lib/store/readings';
 import { uuidv7 } from '@/lib/store/uuid';
 import { aJob, correctionOf } from './a-job';
@@ -49,6 +51,22 @@ it('names the highest number of a device and the numbers below it that the book 
     { from: 6, to: 6 },
     { from: 1, to: 1 },
   ]);
+  // And an event of a run.
+  const { runs } = (await jobSheet(job.jobId))!;
+  const event = {
+    id: uuidv7(),
+    deviceTime: '2026-11-25T09:31:00.000+01:00',
+    deviceSeq: 6,
+    personId: null,
+    runId: runs[0]!.id,
+    afterOrdinal: 1,
+    kind: 'break',
+    note: '',
+    offsetPm: null,
+    offsetDial: null,
+  };
+  expect(await keepRunEvents({ deviceId, entries: [event] })).toMatchObject([{ state: 'kept' }]);
+  expect((await deviceHeld(deviceId)).gaps).toEqual([{ from: 1, to: 1 }]);
 });
 
 it('has nothing of a device it does not know', async () => {

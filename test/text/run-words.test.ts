@@ -14,7 +14,7 @@ import {
   type SignalFacts,
   linelessWords,
 } from '@/lib/text/control-words';
-import { eventWords } from '@/lib/text/event-words';
+import { eventToSend, eventTroubleWords, eventWords } from '@/lib/text/event-words';
 import { asideReason, oddAnswers, oddSays, oddWords, withWithoutWords } from '@/lib/text/odd-words';
 import {
   lastPieceWords,
@@ -478,5 +478,9 @@ describe('what to do next in words', () => {
       'Offset moved',
     );
     expect(eventWords(event).title).toBe('Offset moved');
+    expect([eventToSend, eventTroubleWords]).toEqual([
+      'to send',
+      'The event could not be kept on this device. Make room, then note it again.',
+    ]);
   });
 });

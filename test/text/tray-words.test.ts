@@ -3,16 +3,25 @@ import { trayNotice, traySays, trayTitle } from '@/lib/text/tray-words';
 
 it('names what was refused and where it belongs', () => {
   const at = { mark: 'P1', feature: 'Outside', place: 'crown, across A' };
-  const reading = { kind: 'reading', what: { text: '18.004 ', unit: 'mm' } } as const;
+  const reading = { what: { text: '18.004 ', unit: 'mm' } };
   expect(trayTitle({ ...reading, ...at })).toBe('Reading 18.004 mm of P1 outside, crown, across A');
   expect(trayTitle({ ...reading, ...at, place: '' })).toBe('Reading 18.004 mm of P1 outside');
   expect(trayTitle({ ...reading, mark: null, feature: null, place: '' })).toBe(
     'Reading 18.004 mm of another job',
   );
-  const correction = { kind: 'correction', what: { correction: 'void' } } as const;
+  const correction = { what: { correction: 'void' } };
   expect(trayTitle({ ...correction, ...at })).toContain('Correction (void) of P1 outside');
-  const cut = (spring: boolean) => trayTitle({ kind: 'cut', what: { spring }, ...at, place: '' });
+  const cut = (spring: boolean) => trayTitle({ what: { spring }, ...at, place: '' });
   expect([cut(false), cut(true)]).toEqual(['Cut of P1 outside', 'Spring pass of P1 outside']);
+  const event = (isFirst: boolean) =>
+    trayTitle({ ...at, what: { event: 'insert changed', isFirst }, place: '' });
+  expect([event(false), event(true)]).toEqual([
+    'Insert changed after P1 outside',
+    'Insert changed before P1 outside',
+  ]);
+  expect(trayTitle({ ...at, what: { event: 'coolant', isFirst: false }, feature: null })).toBe(
+    'Coolant of another job',
+  );
 });
 
 it('says why, and that it is kept here', () => {

@@ -67,25 +67,38 @@ function TrayEntry({ entry }: { entry: Entry }) {
 
 /** What an entry is of, as far as the job that is open knows it. */
 function factsOf({ sheet }: JobView, entry: Entry): TrayFacts {
-  const { kind } = entry;
+  const markOf = (pieceId?: string) => sheet.pieces.find(({ id }) => id === pieceId)?.mark ?? null;
+  const featureOf = (featureId?: string) =>
+    sheet.features.find(({ id }) => id === featureId) ?? null;
+  if (entry.kind === 'event') {
+    const { row } = entry;
+    const feature = featureOf(sheet.runs.find(({ id }) => id === row.runId)?.featureId);
+    const turn = Math.max(row.afterOrdinal, 1);
+    const piece = sheet.pieces.find(
+      ({ partId, ordinal }) => partId === feature?.partId && ordinal === turn,
+    );
+    return {
+      what: { event: row.kind, isFirst: row.afterOrdinal === 0 },
+      mark: piece?.mark ?? null,
+      feature: feature?.name ?? null,
+      place: '',
+    };
+  }
   const at =
     entry.kind === 'correction'
       ? sheet.readings.find(({ id }) => id === entry.row.readingId)
       : entry.row;
-  const feature = sheet.features.find(({ id }) => id === at?.featureId);
+  const feature = featureOf(at?.featureId);
   return {
-    kind,
     what:
       entry.kind === 'reading'
         ? { text: entry.row.text, unit: entry.row.unit }
         : entry.kind === 'correction'
           ? { correction: entry.row.kind }
           : { spring: entry.row.spring },
-    mark: sheet.pieces.find(({ id }) => id === at?.pieceId)?.mark ?? null,
+    mark: markOf(at?.pieceId),
     feature: feature?.name ?? null,
     place:
-      at === undefined || feature === undefined || !('station' in at)
-        ? ''
-        : placeWords(at, feature),
+      at === undefined || feature === null || !('station' in at) ? '' : placeWords(at, feature),
   };
 }

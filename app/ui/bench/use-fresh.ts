@@ -21,7 +21,7 @@ import { addUnkept, dropUnkept, onUnkept, unkeptOf } from './unkept';
 /** Something entered here that the job's own view does not hold yet. */
 export type Fresh = {
   entry: FreshEntry;
-  draft: Exclude<Draft, { kind: 'cut' }> & { id: string };
+  draft: Extract<Draft, { kind: 'reading' | 'correction' }> & { id: string };
   /** The disk of this device has it. It stays here until the job's view shows it. */
   kept: boolean;
   /** The code of what went wrong when it could not be kept; null otherwise. */

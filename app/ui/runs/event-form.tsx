@@ -9,6 +9,7 @@ import { lengthWords } from '@/lib/text/length-words';
 import { shownLength } from '@/lib/text/shown-size';
 import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
+import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
 import { Choice } from '../primitives/choice';
 import { Field, SelectField } from '../primitives/field';
@@ -28,7 +29,9 @@ type Dial = 'radius' | 'diameter';
 /** Everything about an event: what, after which piece, how far an offset was moved and on which dial. */
 export function EventForm({ run, event, kind: firstKind = 'insert changed', onDone }: Props) {
   const { chosen } = useJob();
-  const { note, change, trouble, busy } = useEvent(run);
+  const { note, trouble: notKept, busy: keeping } = useEvent(run);
+  const { change, trouble: refused, busy: changing } = useThings();
+  const trouble = notKept ?? refused;
   const [kind, setKind] = useState<RunEventKind>(event?.kind ?? firstKind);
   const [after, setAfter] = useState(markAt(run, event?.afterOrdinal));
   const [remark, setRemark] = useState(event?.note ?? '');
@@ -103,7 +106,7 @@ export function EventForm({ run, event, kind: firstKind = 'insert changed', onDo
         </p>
       )}
       <div className={styles.buttons}>
-        <Button kind="main" type="submit" disabled={busy}>
+        <Button kind="main" type="submit" disabled={keeping || changing}>
           Keep it
         </Button>
         <Button onClick={onDone}>Leave it</Button>

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import type { RunView } from '@/lib/rules/run-view';
 import type { RunEvent } from '@/lib/schema/run';
-import { eventWords } from '@/lib/text/event-words';
+import { eventToSend, eventWords } from '@/lib/text/event-words';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { EventForm } from './event-form';
@@ -11,7 +11,7 @@ import styles from './events.module.css';
 
 /** Every event of the run, to be put right or struck out; what is struck stays, and can be put back. */
 export function EventList({ run }: { run: RunView }) {
-  const { view } = useJob();
+  const { view, pending } = useJob();
   const { change, trouble, busy } = useThings();
   const [open, setOpen] = useState<string | null>(null);
   const events = view.sheet.runEvents
@@ -31,16 +31,22 @@ export function EventList({ run }: { run: RunView }) {
           <li key={event.id}>
             <EventLine run={run} event={event} />
             <span className={styles.acts}>
+              {pending.has(event.id) && <span className={styles.unsent}>{eventToSend}</span>}
               {event.struckAt === null && (
                 <button
                   type="button"
+                  disabled={pending.has(event.id)}
                   aria-expanded={open === event.id}
                   onClick={() => setOpen(open === event.id ? null : event.id)}
                 >
                   Put right
                 </button>
               )}
-              <button type="button" disabled={busy} onClick={() => strike(event)}>
+              <button
+                type="button"
+                disabled={busy || pending.has(event.id)}
+                onClick={() => strike(event)}
+              >
                 {event.struckAt === null ? 'Strike out' : 'Put back'}
               </button>
             </span>

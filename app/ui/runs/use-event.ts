@@ -1,30 +1,49 @@
 'use client';
 
-import { uuidv7 } from '@/lib/outbox/ids';
+import { useState } from 'react';
 import type { RunView } from '@/lib/rules/run-view';
 import type { RunEvent, RunEventKind } from '@/lib/schema/run';
-import { useThings } from '../job/use-things';
+import { eventTroubleWords } from '@/lib/text/event-words';
+import { useJob } from '../job/job-provider';
 
 /** What is said of an event besides what it was. */
 export type EventSaid = Partial<
   Pick<RunEvent, 'note' | 'offsetPm' | 'offsetDial' | 'afterOrdinal'>
 >;
 
-/** Notes events of a run, after its last measured piece unless another is said. */
-export function useEvent(run: RunView) {
-  const { make, change, trouble, busy } = useThings();
-  const note = (kind: RunEventKind, said: EventSaid = {}) =>
-    make('runEvent', {
-      id: uuidv7(),
-      jobId: run.run.jobId,
-      runId: run.run.id,
-      afterOrdinal: run.points.at(-1)?.ordinal ?? 0,
-      kind,
-      note: '',
-      offsetPm: null,
-      offsetDial: null,
-      at: new Date().toISOString(),
-      ...said,
-    });
-  return { note, change, trouble, busy };
+/**
+ * Notes events of a run, after its last measured piece unless another is said. They are kept on this device
+ * like readings, with or without a network; `note` is false where its disk would not take one.
+ */
+export function useEvent({ run, points }: RunView) {
+  const { keep, chosen } = useJob();
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const [busy, setBusy] = useState(false);
+  const note = async (kind: RunEventKind, said: EventSaid = {}): Promise<boolean> => {
+    setBusy(true);
+    setTrouble(null);
+    try {
+      await keep({
+        kind: 'event',
+        jobId: run.jobId,
+        row: {
+          personId: chosen.personId,
+          runId: run.id,
+          afterOrdinal: points.at(-1)?.ordinal ?? 0,
+          kind,
+          note: '',
+          offsetPm: null,
+          offsetDial: null,
+          ...said,
+        },
+      });
+      return true;
+    } catch {
+      setTrouble(eventTroubleWords);
+      return false;
+    } finally {
+      setBusy(false);
+    }
+  };
+  return { note, trouble, busy };
 }

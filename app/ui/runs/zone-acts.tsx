@@ -1,6 +1,5 @@
 'use client';
 
-import { uuidv7 } from '@/lib/outbox/ids';
 import type { RunView } from '@/lib/rules/run-view';
 import type { ZoneRun } from '@/lib/rules/zone-run';
 import type { RunEventKind } from '@/lib/schema/run';
@@ -8,8 +7,8 @@ import { eventWords } from '@/lib/text/event-words';
 import { shownLength } from '@/lib/text/shown-size';
 import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
-import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
+import { useEvent } from './use-event';
 import styles from './zones.module.css';
 
 type Props = { run: RunView; zones: ZoneRun; onDone?: () => void };
@@ -17,7 +16,7 @@ type Props = { run: RunView; zones: ZoneRun; onDone?: () => void };
 /** What was done about a stop, noted in one press: the move as it was advised, or something else. */
 export function ZoneActs({ run, zones, onDone }: Props) {
   const { chosen } = useJob();
-  const { make, trouble, busy } = useThings();
+  const { note, trouble, busy } = useEvent(run);
   if (zones.state !== 'stop') return null;
   const { move } = zones;
   const moved =
@@ -27,12 +26,12 @@ export function ZoneActs({ run, zones, onDone }: Props) {
   return (
     <div className={styles.acts}>
       {move !== null && moved !== null && (
-        <Button kind="warm" disabled={busy} onClick={() => void note('offset moved')}>
+        <Button kind="warm" disabled={busy} onClick={() => void noteDone('offset moved')}>
           Moved {moved}
         </Button>
       )}
       {(['insert changed', 're-chucked'] as const).map((kind) => (
-        <Button key={kind} disabled={busy} onClick={() => void note(kind)}>
+        <Button key={kind} disabled={busy} onClick={() => void noteDone(kind)}>
           {eventWords({ kind, note: '', at: '' }).title}
         </Button>
       ))}
@@ -44,17 +43,12 @@ export function ZoneActs({ run, zones, onDone }: Props) {
     </div>
   );
 
-  async function note(kind: RunEventKind) {
-    const done = await make('runEvent', {
-      id: uuidv7(),
-      jobId: run.run.jobId,
-      runId: run.run.id,
+  async function noteDone(kind: RunEventKind) {
+    const done = await note(kind, {
       afterOrdinal: zones.steps.at(-1)?.piece.ordinal ?? 0,
-      kind,
-      note: '',
-      offsetPm: kind === 'offset moved' ? (move?.onDiameterPm ?? null) : null,
-      offsetDial: kind === 'offset moved' ? run.run.dial : null,
-      at: new Date().toISOString(),
+      ...(kind === 'offset moved'
+        ? { offsetPm: move?.onDiameterPm ?? null, offsetDial: run.run.dial }
+        : {}),
     });
     if (done) onDone?.();
   }
