@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
+import { measure, sheetAt, startPins } from './runs-story';
 import { desk, goToBench, head, inBook, loadExample, phone, reading, ready } from './bench-story';
 
 // The notebook is out of reach: the app opens all the same, takes readings, and nothing is lost or doubled.
@@ -170,3 +171,28 @@ describe('a cold start without a network', () => {
     await context.close();
   });
 });
+
+it('an event noted without a network is seen at once, waits on the device, and is sent once', async () => {
+  const pins = await startPins(server);
+  await measure(server, pins, [-12, -11, -10, -10, -8, -7, -6, -6]);
+  const thumb = await (await chromium.newContext(phone)).newPage();
+  await thumb.goto(`${server.url}/jobs/${pins.jobId}/bench?feature=${pins.featureId}`);
+  await ready(thumb);
+  const row = thumb.getByRole('region', { name: 'Note an event' });
+  await row.getByText('After Q8').waitFor();
+  await thumb.context().setOffline(true);
+  await row.getByRole('button', { name: 'Coolant' }).tap();
+  await row.getByText('After Q8: coolant').waitFor();
+  await thumb.getByText('1 to send').first().waitFor();
+  expect((await sheetAt(server, pins.jobId)).runEvents).toEqual([]);
+
+  await thumb.context().setOffline(false);
+  const events = async () => (await sheetAt(server, pins.jobId)).runEvents;
+  await eventually(events).toMatchObject([
+    { kind: 'coolant', afterOrdinal: 8, deviceId: expect.any(String) },
+  ]);
+  await thumb.getByText('to send').first().waitFor({ state: 'detached' });
+  await row.getByText('After Q8: coolant').waitFor();
+  expect(await events()).toHaveLength(1);
+  await thumb.context().close();
+}, 120_000);

@@ -158,32 +158,6 @@ it('an event takes one tap from the Bench and one from the chart, is put right, 
   await runs.context().close();
 });
 
-it('an event noted without a network is seen at once, waits on the device, and is sent once', async () => {
-  const pins = await startPins(server);
-  await measure(server, pins, growing.slice(0, 8));
-  const thumb = await open(`/jobs/${pins.jobId}/bench?feature=${pins.featureId}`, phone);
-  await ready(thumb);
-  const row = thumb.getByRole('region', { name: 'Note an event' });
-  await row.getByText('After Q8').waitFor();
-  await thumb.context().setOffline(true);
-  await row.getByRole('button', { name: 'Coolant' }).tap();
-  await row.getByText('After Q8: coolant').waitFor();
-  await thumb.getByText('1 to send').first().waitFor();
-  expect((await sheetAt(server, pins.jobId)).runEvents).toEqual([]);
-
-  await thumb.context().setOffline(false);
-  const events = async () => (await sheetAt(server, pins.jobId)).runEvents;
-  await expect
-    .poll(events, { timeout: 90_000 })
-    .toMatchObject([
-      { kind: 'coolant', afterOrdinal: 8, runId: expect.any(String), deviceId: expect.any(String) },
-    ]);
-  await thumb.getByText('to send').first().waitFor({ state: 'detached' });
-  await row.getByText('After Q8: coolant').waitFor();
-  expect(await events()).toHaveLength(1);
-  await thumb.context().close();
-});
-
 it('an offset is put in on the dial it has, and followed to its effect', async () => {
   const pins = await startPins(server);
   await measure(server, pins, growing);
