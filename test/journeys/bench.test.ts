@@ -283,11 +283,14 @@ describe('what a person has to decide', () => {
     await place(page, 0, 0).tap();
     await page.getByRole('button', { name: 'I mistyped' }).tap();
     const field = page.getByRole('textbox', { name: /It reads, instead of 20.03/ });
-    await field.fill('20,,1');
-    await page.getByRole('button', { name: 'It reads this' }).tap();
-    await eventually(() => page.getByRole('dialog').textContent()).toContain('a second ","');
-    await field.fill('20.02');
-    await page.getByRole('button', { name: 'It reads this' }).tap();
+    const keys = page.getByRole('dialog').getByRole('group', { name: 'Keys' });
+    const press = async (...names: string[]) => {
+      for (const name of names) await keys.getByRole('button', { name, exact: true }).tap();
+    };
+    expect(await field.getAttribute('inputmode')).toBe('none');
+    await press('2', '0', 'point', 'point', '1', 'Log');
+    await eventually(() => page.getByRole('dialog').textContent()).toContain('a second "."');
+    await press('Rub out', 'Rub out', '0', '2', 'Log');
     await eventually(() => reading(page).textContent()).toBe('20.02');
     await eventually(() => verdict(page).textContent()).toContain('first typed 20.03');
     await eventually(() => inBook(server, 'P4', '5')).toMatchObject([

@@ -1,7 +1,8 @@
 'use client';
 
-import { useState, type FormEvent } from 'react';
+import { useRef, useState, type FormEvent } from 'react';
 import { entryMeaning } from '@/lib/rules/entry-meaning';
+import { keypadText } from '@/lib/rules/keypad-text';
 import { slipOf } from '@/lib/rules/slip';
 import type { Standing } from '@/lib/rules/standing';
 import { echoWords, questionWords } from '@/lib/text/bench-entry';
@@ -11,15 +12,23 @@ import { shownLength } from '@/lib/text/shown-size';
 import type { LengthMeaning } from '@/lib/units/parse-length';
 import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
+import { Keypad, type KeypadKey } from './keypad';
 import styles from './list.module.css';
 import type { Bench } from './use-bench';
 import { plainCorrection } from './use-fresh';
+import { useMedia } from './use-media';
+import { useMemory } from './use-memory';
+import { useSteady } from './use-steady';
 
 type Props = { bench: Bench; reading: Standing; personId: string | null; onDone: () => void };
 
 /** What a reading should have read. What was typed first stays in the book beside it. */
 export function MistypedForm({ bench, reading, personId, onDone }: Props) {
   const { chosen, feature, view, fresh } = bench;
+  const [soft] = useMemory('soft-keyboard');
+  const isTouch = useMedia('(pointer: coarse)');
+  const hasOwnKeys = isTouch && soft !== 'on';
+  const form = useRef<HTMLFormElement>(null);
   const [text, setText] = useState('');
   const [error, setError] = useState<string | undefined>(undefined);
   /** A text that looked like a slip when it was said. */
@@ -65,6 +74,14 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
     });
     onDone();
   };
+  const write = (typed: string) => {
+    setText(typed);
+    setError(undefined);
+  };
+  const press = useSteady((key: KeypadKey) => {
+    if (key === 'log') form.current?.requestSubmit();
+    else write(keypadText(text, key));
+  });
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (read.kind === 'length' && text.length <= 64) keep(read.meaning);
@@ -80,7 +97,7 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
     }
   };
   return (
-    <form className={styles.form} onSubmit={submit}>
+    <form ref={form} className={styles.form} onSubmit={submit}>
       <Field
         bench
         label={`It reads, instead of ${reading.text.trim()}`}
@@ -93,18 +110,17 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
         }
         value={text}
         error={error}
-        inputMode="decimal"
+        inputMode={hasOwnKeys ? 'none' : 'decimal'}
         // oxlint-disable-next-line jsx-a11y/no-autofocus -- it was just asked for
         autoFocus
-        onChange={(event) => {
-          setText(event.target.value);
-          setError(undefined);
-        }}
+        onChange={(event) => write(event.target.value)}
       />
       {asked === null || read.kind !== 'question' ? (
-        <Button kind="main" bench type="submit">
-          It reads this
-        </Button>
+        !hasOwnKeys && (
+          <Button kind="main" bench type="submit">
+            It reads this
+          </Button>
+        )
       ) : (
         <>
           <p className={styles.says}>{asked.title}</p>
@@ -117,6 +133,7 @@ export function MistypedForm({ bench, reading, personId, onDone }: Props) {
           </div>
         </>
       )}
+      {hasOwnKeys && <Keypad decimal={chosen.decimal} onKey={press} />}
     </form>
   );
 }

@@ -14,6 +14,7 @@ import { endsAfterMs, endsWithComma, halfOfDouble, isSecondEnd } from '@/lib/rul
 import type { KeyRole } from '@/lib/rules/entry-key';
 import type { PedalAct } from '@/lib/rules/entry-pedal';
 import { dueOf, type Unplaced } from '@/lib/rules/entry-unplaced';
+import { keypadText } from '@/lib/rules/keypad-text';
 import { unkeptWords } from '@/lib/text/bench-entry';
 import type { Notice } from './entry-notice';
 import type { KeypadKey } from './keypad';
@@ -263,7 +264,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     stay();
     if (notice?.kind === 'question') setNotice(null);
     replaces.current = false;
-    set([...at.value].slice(0, -1).join(''));
+    set(keypadText(at.value, 'rub out'));
     burst.current = noBurst;
   };
   const answer = (figure: string, index: number) => {
@@ -423,7 +424,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         return;
       case 'sign':
         makeRoom();
-        set(withSign(input.current?.value ?? ''));
+        set(keypadText(input.current?.value ?? '', 'sign'));
         return;
       default: {
         const answers = notice?.kind === 'question' ? notice.answers : [];
@@ -471,12 +472,6 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     pedal,
     arrive,
   };
-}
-
-/** Plus first, then minus, then none. */
-function withSign(text: string): string {
-  if (text.startsWith('+')) return `-${text.slice(1)}`;
-  return /^[-\u2212]/.test(text) ? text.slice(1) : `+${text}`;
 }
 
 function nowMs(): number {
