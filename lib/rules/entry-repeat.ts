@@ -7,7 +7,7 @@ export type EntryCommit = {
 };
 
 /** A button that bounces, or one press that comes through two channels, is this quick; a hand is not. */
-const bounceMs = 400;
+export const bounceMs = 400;
 
 /**
  * Whether a commit is the bounce of the one before: the same text with the same gauge within 400 ms.

@@ -234,3 +234,26 @@ export async function booked(server: RunningServer, { jobId, pieceIds }: Rings) 
   ).json()) as JobSheet;
   return sheet.readings.filter(({ pieceId }) => pieceId === pieceIds[0]);
 }
+
+/** A key or a switch that bounces: it comes twice, two frames apart, whatever else the machine has to do. */
+export async function pressBounced(page: Page, key: string): Promise<void> {
+  await page.evaluate(async (pressed) => {
+    const press = () =>
+      document.activeElement!.dispatchEvent(
+        new KeyboardEvent('keydown', {
+          key: pressed,
+          code: pressed.length > 1 ? pressed : `Key${pressed.toUpperCase()}`,
+          bubbles: true,
+          cancelable: true,
+        }),
+      );
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    press();
+    await frame();
+    await frame();
+    press();
+  }, key);
+}
+
+/** Longer than a key or a switch that bounces: what comes next is meant. */
+export const noBounce = (page: Page) => page.waitForTimeout(450);

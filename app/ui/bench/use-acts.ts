@@ -1,5 +1,7 @@
 'use client';
 
+import { useRef } from 'react';
+import { isActRepeat, type Act } from '@/lib/rules/act-repeat';
 import { isSamePlace } from '@/lib/rules/entry-plan';
 import { entryStep } from '@/lib/rules/entry-step';
 import { lastEntryWords, takenBackWords } from '@/lib/text/bench-where';
@@ -28,11 +30,17 @@ export function useActs(
     const { personId } = chosen;
     fresh.correction({ ...plainCorrection, kind, readingId, reason, personId });
   };
+  const lastBack = useRef<Act | null>(null);
   const voidLast = (): string | null => {
     const read = lastRead(bench.view.sheet.job.id);
     // Another device may have read this piece since: what is taken back is what was entered here.
     const own = cell.readings.find(({ id }) => id === read?.id) ?? last;
     if (own !== null) {
+      // A key that bounces would put back what it has just struck out.
+      const now = { what: own.id, atMs: performance.now() };
+      const isBounce = isActRepeat(lastBack.current, now);
+      lastBack.current = now;
+      if (isBounce) return null;
       const isStruck = own.state === 'struck';
       correct(isStruck ? 'restore' : 'void', own.id);
       return own === last || bench.blind !== null

@@ -1,6 +1,7 @@
 'use client';
 
-import { useEffect, useEffectEvent, useMemo } from 'react';
+import { useEffect, useEffectEvent, useMemo, useRef } from 'react';
+import { isActRepeat, type Act } from '@/lib/rules/act-repeat';
 import { pedalAct, pedalsOf, type PedalAct, type PedalKey } from '@/lib/rules/entry-pedal';
 import { useMemory } from './use-memory';
 
@@ -13,17 +14,21 @@ export function pedalPress(event: KeyboardEvent): PedalKey {
 /** Where a pedal is being taught, none acts. */
 export const teaching = 'data-teaches-a-pedal';
 
-/** Hears the foot switches before anything else on the page does, wherever the focus is. */
+/** Hears the foot switches before anything else on the page does, wherever the focus is. A switch that bounces acts once. */
 export function usePedals(play: (act: PedalAct) => void): void {
   const [word] = useMemory('pedals');
   const pedals = useMemo(() => pedalsOf(word), [word]);
+  const last = useRef<Act | null>(null);
   const onKey = useEffectEvent((event: KeyboardEvent) => {
     const act = pedalAct(pedalPress(event), pedals);
     if (act === null || document.querySelector(`[${teaching}]`) !== null) return;
     if (isWriting(event)) return;
     event.preventDefault();
     event.stopImmediatePropagation();
-    if (!event.repeat) play(act);
+    if (event.repeat) return;
+    const now = { what: act, atMs: event.timeStamp };
+    if (!isActRepeat(last.current, now)) play(act);
+    last.current = now;
   });
   useEffect(() => {
     const pressed = (event: KeyboardEvent) => onKey(event);
