@@ -1,5 +1,6 @@
 import type { RunEventKind } from '@/lib/schema/run';
 import { eventWords } from './event-words';
+import { dayAndTime } from './when';
 
 /** An entry the notebook would not take, as far as words need it; null where the job open here does not know. */
 export type TrayFacts = {
@@ -40,8 +41,17 @@ export const trayWords = {
   again: 'Send it once more',
   because: 'Put it away, because',
   away: 'Put it away',
+  awayTitle: 'Put away on this device',
+  awayHint: 'what the notebook would not take',
+  after: 'Send it after all',
   trouble: 'That could not be done on this device. Nothing is changed; try it again.',
 };
+
+/** Of an entry that was put away: when, why, and that it is in no book. */
+export function awaySays({ reason, atMs }: { reason: string; atMs: number }): string {
+  const at = dayAndTime(new Date(atMs).toISOString());
+  return `Put away ${at}: ${reason.replace(/\.$/, '')}. It is not in the notebook.`;
+}
 
 /** Over the Bench while any entry waits. */
 export function trayNotice(count: number): string {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { trayNotice, traySays, trayTitle } from '@/lib/text/tray-words';
+import { awaySays, trayNotice, traySays, trayTitle } from '@/lib/text/tray-words';
 
 it('names what was refused and where it belongs', () => {
   const at = { mark: 'P1', feature: 'Outside', place: 'crown, across A' };
@@ -29,6 +29,10 @@ it('says why, and that it is kept here', () => {
     'There is no piece with this id in this job. It is kept on this device.',
   );
   expect(traySays(null)).toBe('No reason was given. It is kept on this device.');
+  // 11:55 where the tests run; the words around it are what counts here.
+  expect(awaySays({ reason: 'measured again.', atMs: Date.parse('2026-03-14T11:55:00Z') })).toMatch(
+    /^Put away 14 March, \d\d:55: measured again\. It is not in the notebook\.$/,
+  );
   expect([1, 3].map(trayNotice)).toEqual([
     'The notebook would not take one entry.',
     'The notebook would not take 3 entries.',

@@ -177,6 +177,7 @@ export function BenchOpen({ bench }: { bench: Bench }) {
           onClose={close}
           onListKeys={() => setOver({ kind: 'keys' })}
           onDevice={() => setOver({ kind: 'device' })}
+          onTray={showTray}
         />
       )}
     </main>

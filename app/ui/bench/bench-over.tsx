@@ -25,11 +25,12 @@ export type BenchOverProps = {
   onClose: () => void;
   onListKeys: () => void;
   onDevice: () => void;
+  onTray: () => void;
 };
 
 /** The one list or form that lies over the bench. */
 export function BenchOver(props: BenchOverProps) {
-  const { over, bench, person, onClose, onListKeys, onDevice } = props;
+  const { over, bench, person, onClose, onListKeys, onDevice, onTray } = props;
   const { outbox } = useJob();
   switch (over.kind) {
     case 'choose':
@@ -37,7 +38,7 @@ export function BenchOver(props: BenchOverProps) {
     case 'keys':
       return <KeysDialog onClose={onClose} />;
     case 'device':
-      return <DeviceDialog onClose={onClose} onListKeys={onListKeys} />;
+      return <DeviceDialog onClose={onClose} onListKeys={onListKeys} onTray={onTray} />;
     case 'tray':
       return <TrayDialog tray={outbox.tray} onClose={onClose} />;
     case 'reading':

@@ -1,14 +1,15 @@
 'use client';
 
+import { trayWords } from '@/lib/text/tray-words';
 import { BenchDialog } from './bench-dialog';
 import { DeviceChoices } from './device-choices';
 import styles from './list.module.css';
 import { useMemory } from './use-memory';
 
-type Props = { onClose: () => void; onListKeys: () => void };
+type Props = { onClose: () => void; onListKeys: () => void; onTray: () => void };
 
 /** This device at the Bench, in one list: one tap or one key away. */
-export function DeviceDialog({ onClose, onListKeys }: Props) {
+export function DeviceDialog({ onClose, onListKeys, onTray }: Props) {
   const [soft, say] = useMemory('soft-keyboard');
   return (
     <BenchDialog title="This device" onClose={onClose}>
@@ -34,6 +35,10 @@ export function DeviceDialog({ onClose, onListKeys }: Props) {
         <button type="button" className={styles.row} onClick={onListKeys}>
           <span className={styles.name}>Keys</span>
           <span className={styles.note}>what each does</span>
+        </button>
+        <button type="button" className={styles.row} onClick={onTray}>
+          <span className={styles.name}>{trayWords.awayTitle}</span>
+          <span className={styles.note}>{trayWords.awayHint}</span>
         </button>
       </section>
     </BenchDialog>

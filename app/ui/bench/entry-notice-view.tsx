@@ -5,7 +5,7 @@ import type { Notice } from './entry-notice';
 
 type Props = { notice: Notice; onDismiss: () => void };
 
-/** What the line says back, over it and never in the way of the keys. */
+/** What the line says back: over it or beside it, never in the way of keys or gauges. */
 export function EntryNotice({ notice, onDismiss }: Props) {
   if (notice.kind === 'question') {
     return (
