@@ -39,3 +39,7 @@ export function takenBackWords(figure: string, isStruck: boolean): string {
     ? `${figure}, entered here, is struck out. What another device read since stays.`
     : `${figure}, entered here, is put back.`;
 }
+
+/** Said where the last entry is a cut that the notebook does not have yet. */
+export const cutToSendWords =
+  'The cut noted last is still to send. Press once more when it is in the book, and it is struck out.';

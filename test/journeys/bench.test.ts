@@ -386,7 +386,7 @@ describe('while metal is still to come off', () => {
     await close();
   });
 
-  it('keeps a cut on this device when the notebook does not answer, and sends it when it does', async () => {
+  it('keeps a cut on this device when the notebook does not answer, and sends it when it does; V takes it back', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'P8', balloon: '4' }, phone);
     const before = (await sheetOf(server)).cuts.length;
     await page.keyboard.type('18.300');
@@ -395,10 +395,23 @@ describe('while metal is still to come off', () => {
     await page.getByRole('button', { name: 'Cut since' }).tap();
     await eventually(() => head(page).textContent()).toContain('0 of 6');
     expect((await sheetOf(server)).cuts).toHaveLength(before);
+    await page.keyboard.press('v');
+    await eventually(() => notice(page).textContent()).toContain(
+      'The cut noted last is still to send.',
+    );
     await page.context().setOffline(false);
     await expect
       .poll(async () => (await sheetOf(server)).cuts.length, { timeout: 30_000 })
       .toBe(before + 1);
+    await eventually(() => head(page).textContent()).not.toContain('to send');
+
+    // It was pressed by mistake: the reading before it counts again.
+    await page.keyboard.press('v');
+    await eventually(() => reading(page).textContent()).toBe('18.300');
+    await eventually(() => head(page).textContent()).toContain('1 of 6');
+    const [last] = (await sheetOf(server)).cuts.slice(-1);
+    expect(last!.struckAt).not.toBeNull();
+    expect((await inBook(server, 'P8', '4')).map(({ said }) => said)).toEqual([[]]);
     chromium.faults.length = 0; // the refused requests, made on purpose
     await close();
   });

@@ -47,6 +47,8 @@ export function useActs(
         ? null
         : takenBackWords(shownLength(own.valuePm, own.resolutionPm, chosen), !isStruck);
     }
+    const cutLast = cut.lastNoted();
+    if (cutLast !== null) return cut.strike(cutLast);
     // Nothing here to take back: the entry made last may be on the piece before.
     if (read === null || (read.pieceId === bench.piece.id && read.featureId === feature.id)) {
       return null;
