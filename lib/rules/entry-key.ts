@@ -32,6 +32,7 @@ export type KeyRole =
   | { kind: 'answer'; index: number }
   | { kind: 'move'; along: 'stations' | 'directions' | 'plan'; by: 1 | -1 }
   | { kind: 'cell'; by: 1 | -1 }
+  | { kind: 'along'; what: 'features' | 'pieces'; by: 1 | -1 }
   | { kind: 'void' }
   | { kind: 'spring pass' }
   | { kind: 'last digits' }
@@ -43,7 +44,7 @@ export type KeyRole =
  * What a key is for on the Bench, wherever the focus is; null where it is none of the Bench's business.
  *
  * Figures, signs, marks and, once something stands there, every printed character belong to the entry.
- * Letters that cannot begin a length act while it is empty: V, N, P, S, L, D, C and ?; the star, which no
+ * Letters that cannot begin a length act while it is empty: V, N, P, F, W, S, L, D, C and ?; the star, which no
  * length has, at any time. Arrows move over the station map while it is empty. Ctrl+A, which some gauges
  * send first, means that what follows takes the place of what stands in the line; the page is never selected
  * by it. No other combination with Ctrl, Alt or Meta is taken, but AltGr, which reports both, types
@@ -109,6 +110,10 @@ function letter(key: string, shift: boolean): KeyRole | null {
       return shift ? { kind: 'cell', by: 1 } : { kind: 'move', along: 'plan', by: 1 };
     case 'p':
       return shift ? { kind: 'cell', by: -1 } : { kind: 'move', along: 'plan', by: -1 };
+    case 'f':
+      return { kind: 'along', what: 'features', by: shift ? -1 : 1 };
+    case 'w':
+      return { kind: 'along', what: 'pieces', by: shift ? -1 : 1 };
     case 's':
       return { kind: 'spring pass' };
     case 'l':

@@ -7,8 +7,10 @@ export const benchKeys: readonly { keys: string; does: string }[] = [
   { keys: 'N, P', does: 'next or previous station' },
   {
     keys: 'Shift N, Shift P',
-    does: 'next or previous piece, or feature; Page Down and Page Up too',
+    does: 'next or previous in the order of measuring; Page Down and Page Up too',
   },
+  { keys: 'F, Shift F', does: 'next or previous feature of this piece' },
+  { keys: 'W, Shift W', does: 'the same feature on the next or previous workpiece' },
   { keys: 'arrows', does: 'move over the station map' },
   { keys: 'S', does: 'notes a spring pass' },
   { keys: 'L, *', does: 'only the last figures are typed, or whole sizes again' },

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
 import {
+  desk,
   entry,
   goToBench,
   head,
@@ -125,6 +126,21 @@ describe('with a thumb on a phone', () => {
 });
 
 describe('with the keyboard alone', () => {
+  it('goes to the next feature or the next piece with one key each, and back', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'P4', balloon: '4' });
+    for (const [key, title] of [
+      ['f', 'P4 length'],
+      ['w', 'P5 length'],
+      ['Shift+F', 'P5 outside'],
+      ['Shift+W', 'P4 outside'],
+      ['Shift+F', 'P4 outside'],
+    ] as const) {
+      await page.keyboard.press(key);
+      await eventually(() => page.title()).toContain(title);
+    }
+    await close();
+  });
+
   it('logs, voids, puts back, and walks over stations and pieces', async () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W13', balloon: '9' });
     await page.keyboard.type('11.990');
@@ -228,6 +244,27 @@ describe('with the keyboard alone', () => {
     await page.goForward();
     await page.getByRole('row', { name: /^L1 / }).first().waitFor();
     await close();
+  });
+
+  it('keeps the address of the piece somebody has gone on to as soon as the page took keys', async () => {
+    const context = await chromium.newContext(desk);
+    // What the page puts off to a moment later comes late, as on a machine that has much to do.
+    await context.addInitScript(() => {
+      const later = window.setTimeout.bind(window);
+      Object.assign(window, {
+        setTimeout: (act: () => void, ms?: number) => later(act, ms === 0 ? 1000 : ms),
+      });
+    });
+    const page = await context.newPage();
+    await goToBench(server, page, { mark: 'W3', balloon: '9' });
+    const asked = page.url();
+    await page.keyboard.press('PageDown');
+    await eventually(() => head(page).textContent()).toContain('W4');
+    await expect.poll(() => page.url()).not.toBe(asked);
+    const put = page.url();
+    await page.waitForTimeout(1500);
+    expect(page.url()).toBe(put);
+    await context.close();
   });
 
   it('goes to the other sheets with Alt and a figure, and types nothing by it', async () => {

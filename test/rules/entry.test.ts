@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '@/lib/rules/cells';
+import { entryAlong } from '@/lib/rules/entry-along';
 import { isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
 import { looksCut } from '@/lib/rules/entry-cut';
 import { entryForm } from '@/lib/rules/entry-form';
@@ -307,6 +308,12 @@ describe('entryKey', () => {
     expect(entryKey(press('V', { shift: true }), empty)).toEqual({ kind: 'void' });
     expect(entryKey(press('n'), empty)).toEqual({ kind: 'move', along: 'plan', by: 1 });
     expect(entryKey(press('P', { shift: true }), empty)).toEqual({ kind: 'cell', by: -1 });
+    expect(entryKey(press('f'), empty)).toEqual({ kind: 'along', what: 'features', by: 1 });
+    expect(entryKey(press('W', { shift: true }), empty)).toEqual({
+      kind: 'along',
+      what: 'pieces',
+      by: -1,
+    });
     expect(entryKey(press('s'), empty)).toEqual({ kind: 'spring pass' });
     expect(entryKey(press('l'), empty)).toEqual({ kind: 'last digits' });
     expect(entryKey(press('D', { shift: true }), empty)).toEqual({ kind: 'this device' });
@@ -387,6 +394,26 @@ describe('entryKey', () => {
   it('lets Shift and Tab out', () => {
     expect(entryKey(press('Tab'), typing)).toEqual({ kind: 'tab' });
     expect(entryKey(press('Tab', { shift: true }), typing)).toBeNull();
+  });
+});
+
+describe('entryAlong', () => {
+  const at = (mark: string, balloon: string) => ({
+    pieceId: view.sheet.pieces.find((piece) => piece.mark === mark)!.id,
+    featureId: view.sheet.features.find((f) => f.balloon === balloon)!.id,
+  });
+  it.each([
+    ['features', 1, at('P4', '4'), at('P4', '5')],
+    ['features', -1, at('P4', '5'), at('P4', '4')],
+    ['pieces', 1, at('P4', '5'), at('P5', '5')],
+    ['pieces', -1, at('P4', '5'), at('P3', '5')],
+    ['features', -1, at('P4', '4'), null],
+    ['pieces', -1, at('P1', '4'), null],
+    ['pieces', 1, at('P8', '4'), null],
+    ['pieces', 1, { pieceId: 'gone', featureId: at('P1', '4').featureId }, null],
+    ['pieces', 1, { ...at('P1', '4'), pieceId: 'gone' }, null],
+  ] as const)('goes over the %s by %i', (what, by, from, to) => {
+    expect(entryAlong(view.parts, from, what, by)).toEqual(to);
   });
 });
 

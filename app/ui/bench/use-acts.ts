@@ -2,6 +2,7 @@
 
 import { useRef } from 'react';
 import { isActRepeat, type Act } from '@/lib/rules/act-repeat';
+import { entryAlong } from '@/lib/rules/entry-along';
 import { isSamePlace } from '@/lib/rules/entry-plan';
 import { entryStep } from '@/lib/rules/entry-step';
 import { lastEntryWords, takenBackWords } from '@/lib/text/bench-where';
@@ -74,6 +75,11 @@ export function useActs(
       else if (along === 'plan') goBeside(by);
     },
     cell: goBeside,
+    along(what, by) {
+      const at = { pieceId: bench.piece.id, featureId: feature.id };
+      const to = entryAlong(bench.view.parts, at, what, by);
+      if (to !== null) where.goTo(to);
+    },
     springPass() {
       if (canCut) void cut.note(true);
     },

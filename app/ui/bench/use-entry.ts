@@ -37,6 +37,7 @@ export type BenchActs = {
   again: () => void;
   move: (along: 'stations' | 'directions' | 'plan', by: 1 | -1) => void;
   cell: (by: 1 | -1) => void;
+  along: (what: 'features' | 'pieces', by: 1 | -1) => void;
   springPass: () => void;
   /** Shows what to cut next. */
   cut: () => void;
@@ -342,6 +343,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
       case 'cell':
         if (hasList) return false;
         acts.cell(role.by);
+        return true;
+      case 'along':
+        if (hasList) return false;
+        acts.along(role.what, role.by);
         return true;
       case 'void':
         if (hasList) return false;

@@ -1,6 +1,6 @@
 'use client';
 
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { entryOrder, type EntryCell, type EntryOrder } from '@/lib/rules/entry-order';
 import { entryStart } from '@/lib/rules/entry-start';
 import type { JobView } from '@/lib/rules/job-view';
@@ -39,8 +39,11 @@ export function useWhere(view: JobView, asked: Asked): Where {
     },
     [jobId],
   );
+  /** The address of where it started, still to be put; not when somebody has gone on since. */
+  const putting = useRef<number | undefined>(undefined);
   const goTo = useCallback(
     (cell: EntryCell) => {
+      window.clearTimeout(putting.current);
       settle(cell);
       putAddress(cell);
     },
@@ -65,7 +68,7 @@ export function useWhere(view: JobView, asked: Asked): Where {
     // Not while the page comes alive: the router learns of addresses that are put after it is there, and
     // without its mark on this one the way back to it would lead nowhere.
     const { pathname } = window.location;
-    setTimeout(() => {
+    putting.current = window.setTimeout(() => {
       if (window.location.pathname === pathname) putAddress(start);
     }, 0);
   }, [chosen, view, asked, jobId, settle]);
