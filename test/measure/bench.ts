@@ -34,6 +34,24 @@ const aims = { paintedMs: 16.7, keptMs: 50, scriptBytes: 170_000, readyMs: 1500,
 const liveCount = Math.min(entryCount, 60);
 const viewport = { width: 390, height: 844 };
 
+/** The least that shows and keeps a reading: text put into the page, and the row to the disk, in the key's event. */
+const barePage = `<!doctype html><section aria-label="Reading"><div data-state="counted"><span></span></div></section>
+<input name="reading"><script>
+const opened = indexedDB.open('bare', 1);
+opened.onupgradeneeded = () => opened.result.createObjectStore('entries', { autoIncrement: true });
+const line = document.querySelector('input');
+const figure = document.querySelector('span');
+line.onkeydown = ({ key }) => {
+  if (key !== 'Enter') return;
+  const text = line.value;
+  line.value = '';
+  figure.textContent = text;
+  const writing = opened.result.transaction('entries', 'readwrite', { durability: 'strict' });
+  writing.objectStore('entries').put({ state: 'on this device', row: { text } });
+};
+opened.onsuccess = () => line.focus();
+</script>`;
+
 const rows: Row[] = [];
 const folder = mkdtempSync(join(tmpdir(), 'measure-bench-'));
 buildIfBehind();
@@ -112,24 +130,6 @@ async function measureEntries(
     await browser.close();
   }
 }
-
-/** The least that shows and keeps a reading: text put into the page, and the row to the disk, in the key's event. */
-const barePage = `<!doctype html><section aria-label="Reading"><div data-state="counted"><span></span></div></section>
-<input name="reading"><script>
-const opened = indexedDB.open('bare', 1);
-opened.onupgradeneeded = () => opened.result.createObjectStore('entries', { autoIncrement: true });
-const line = document.querySelector('input');
-const figure = document.querySelector('span');
-line.onkeydown = ({ key }) => {
-  if (key !== 'Enter') return;
-  const text = line.value;
-  line.value = '';
-  figure.textContent = text;
-  const writing = opened.result.transaction('entries', 'readwrite', { durability: 'strict' });
-  writing.objectStore('entries').put({ state: 'on this device', row: { text } });
-};
-opened.onsuccess = () => line.focus();
-</script>`;
 
 function entryRows(fresh: readonly Taken[], grown: readonly Taken[], bare: readonly Taken[]): void {
   const row = (

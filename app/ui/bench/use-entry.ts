@@ -198,12 +198,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     const at = input.current;
     if (at === null) return;
     const { selectionStart, selectionEnd, value } = at;
-    at.setRangeText(
-      characters,
-      selectionStart ?? value.length,
-      selectionEnd ?? value.length,
-      'end',
-    );
+    const from = selectionStart ?? value.length;
+    // At its end, where nearly all is typed, a new value spares the browser a layout of its own for each key.
+    if (from === value.length) at.value = value + characters;
+    else at.setRangeText(characters, from, selectionEnd ?? value.length, 'end');
     changed(atMs);
   };
   const changed = (atMs: number, inserted = '') => {
