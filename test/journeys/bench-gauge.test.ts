@@ -230,10 +230,10 @@ it('takes the Ctrl+A some gauges send first for the line, wherever the focus is'
   await close();
 });
 
-it('takes CR and LF that come as two Enters for one end', async () => {
+it.each([5, 20, 100])('takes CR and LF, two Enters at %i ms, for one end', async (delay) => {
   const { page, rings, close } = await bench();
   const six = ['18.003', '18.005', '18.004', '18.006', '18.007', '18.002'];
-  for (const text of six) await gauge(page, text, 5, 'CR LF');
+  for (const text of six) await gauge(page, text, delay, 'CR LF');
   await expect.poll(() => texts(rings)).toEqual(six);
   // All are taken, and a second Enter of a person would go on to the next ring.
   expect(await head(page).textContent()).toContain('R1');
