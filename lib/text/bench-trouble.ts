@@ -13,6 +13,16 @@ export function notKeptWords(code: string): string {
   return `Not kept. ${reason} It stands here until it is; keep it again.`;
 }
 
+/** Of readings that came late, taken before a cut that another device noted. */
+export function beforeCutWords(figures: readonly string[]): string {
+  const clocks = 'read before the last cut, by the clocks of the two devices, and';
+  if (figures.length === 1) {
+    return `${figures[0]} was ${clocks} counts for the new size. Strike it out if it tells the old one.`;
+  }
+  const all = `${figures.slice(0, -1).join(', ')} and ${figures.at(-1)}`;
+  return `${all} were ${clocks} count for the new size. Strike out those that tell the old one.`;
+}
+
 const words: Record<string, string> = {
   'outbox/storage-full': 'This device has no room left. Make room on it.',
   'outbox/storage-lost': 'This browser lost hold of its storage. Open this page again if it lasts.',

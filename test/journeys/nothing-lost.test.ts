@@ -101,6 +101,30 @@ it(
 );
 
 it(
+  'a reading that comes after a cut of another device and was taken before it is said to both',
+  async () => {
+    const at = { mark: 'P7', balloon: '4' };
+    const one = await openBench(server, chromium, at, desk);
+    const two = await openBench(server, chromium, at, phone);
+    await one.page.context().setOffline(true);
+    await log(one.page, '18.085');
+    await two.page.getByRole('button', { name: 'Cut since' }).tap();
+    await eventually(() => head(two.page).textContent()).toContain('0 of 6');
+    await one.page.context().setOffline(false);
+    await eventually(() => texts('P7', '4')).toContain('18.085');
+    for (const { page } of [one, two]) {
+      await page
+        .getByText('18.085 was read before the last cut, by the clocks of the two devices')
+        .waitFor();
+      await eventually(() => head(page).textContent()).toContain('1 of 6');
+    }
+    await one.close();
+    await two.close();
+  },
+  longMs,
+);
+
+it(
   'a server killed in the middle of a batch has each entry once when it is back',
   async () => {
     const rings = await startRings(server);

@@ -14,7 +14,7 @@ import {
 } from '@/lib/text/bench-slip';
 import { standingWords } from '@/lib/text/bench-standing';
 import { cutTroubleWords, targetWords } from '@/lib/text/bench-target';
-import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
+import { beforeCutWords, notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
 import { timeOf } from '@/lib/text/when';
 import { parseLength, type LengthMeaning, type ParsedLength } from '@/lib/units/parse-length';
 
@@ -412,5 +412,16 @@ describe('other words of the Bench', () => {
 
   it('list each key once', () => {
     expect(new Set(benchKeys.map(({ keys }) => keys)).size).toBe(benchKeys.length);
+  });
+});
+
+describe('beforeCutWords', () => {
+  it('names what came late, and leaves it to a person', () => {
+    expect(beforeCutWords(['18.086'])).toBe(
+      '18.086 was read before the last cut, by the clocks of the two devices, and counts for the new size. Strike it out if it tells the old one.',
+    );
+    expect(beforeCutWords(['18.086', '18.085', '18.084'])).toBe(
+      '18.086, 18.085 and 18.084 were read before the last cut, by the clocks of the two devices, and count for the new size. Strike out those that tell the old one.',
+    );
   });
 });

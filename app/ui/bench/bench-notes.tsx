@@ -2,7 +2,8 @@
 
 import { memo } from 'react';
 import type { TroubleCode } from '@/lib/outbox/trouble';
-import { notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
+import type { Standing } from '@/lib/rules/standing';
+import { beforeCutWords, notKeptWords, troubleWords } from '@/lib/text/bench-trouble';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import { trayNotice } from '@/lib/text/tray-words';
 import styles from './bench-notes.module.css';
@@ -15,6 +16,8 @@ type Props = {
   shown: Shown;
   trouble: TroubleCode | null;
   clockOff: boolean;
+  /** Readings that were taken before the cut they came after. */
+  beforeCut: readonly Standing[];
   waiting: number;
   onTray: () => void;
   /** Hands what was not kept to the browser as a file. */
@@ -23,10 +26,12 @@ type Props = {
 
 /** What a person has to know before the next reading: what was not kept, what would not be taken. */
 export const BenchNotes = memo(function BenchNotes(props: Props) {
-  const { fresh, blind, shown, trouble, clockOff, waiting, onTray, onSave } = props;
+  const { fresh, blind, shown, trouble, clockOff, beforeCut, waiting, onTray, onSave } = props;
   const failed = fresh.list.filter(({ failure }) => failure !== null);
   const words = troubleWords(trouble);
-  if (failed.length === 0 && words === '' && waiting === 0 && !clockOff) return null;
+  const early = blind ? [] : beforeCut;
+  const isAny = failed.length + waiting + early.length > 0 || words !== '' || clockOff;
+  if (!isAny) return null;
   return (
     <div className={styles.notes} role="alert">
       {failed.map(({ draft, failure }) => (
@@ -58,6 +63,13 @@ export const BenchNotes = memo(function BenchNotes(props: Props) {
           <button type="button" className={styles.act} onClick={onTray}>
             See which
           </button>
+        </p>
+      )}
+      {early.length === 0 ? null : (
+        <p className={styles.note}>
+          {beforeCutWords(
+            early.map(({ valuePm, resolutionPm }) => shownLength(valuePm, resolutionPm, shown)),
+          )}
         </p>
       )}
       {clockOff ? (

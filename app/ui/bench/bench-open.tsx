@@ -1,6 +1,7 @@
 'use client';
 
 import { useDeferredValue, useMemo, useState } from 'react';
+import { readBeforeCut } from '@/lib/rules/read-before-cut';
 import { useJob } from '../job/job-provider';
 import { BlindBlock } from './blind-block';
 import { BenchDesk } from './bench-desk';
@@ -79,6 +80,10 @@ export function BenchOpen({ bench }: { bench: Bench }) {
     setOver(null);
     toEntry();
   };
+  const beforeCut = useMemo(
+    () => readBeforeCut(later.view.sheet, later.cell),
+    [later.view.sheet, later.cell],
+  );
   const question = useMemo(() => {
     const found = held === null ? null : bench.slipOfHeld(held);
     return held === null || found === null ? null : heldQuestion(bench, held, found);
@@ -114,6 +119,7 @@ export function BenchOpen({ bench }: { bench: Bench }) {
           shown={later.chosen}
           trouble={outbox.trouble}
           clockOff={outbox.clockOff}
+          beforeCut={beforeCut}
           waiting={outbox.tray.length}
           onTray={showTray}
           onSave={saveNotKept}
