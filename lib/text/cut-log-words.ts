@@ -50,6 +50,11 @@ export function changedWords(changed: string | null): string {
   return changed === null ? 'Another slide or tool' : (changes[changed] ?? changes['other']!);
 }
 
+/** What was changed while another piece was cut: "Insert changed, noted on P8". */
+export function changedOnWords(changed: string | null, mark: string): string {
+  return `${changedWords(changed)}, noted on ${mark}`;
+}
+
 const changes: Record<string, string> = {
   tool: 'Tool changed',
   insert: 'Insert changed',

@@ -2,6 +2,7 @@ import type { LengthUnit } from '@/lib/units/picometres';
 import { capital } from './capital';
 import { countWord } from './drift-words';
 import { exactFigure } from './exact-figure';
+import { listWords } from './list-words';
 import type { Said } from './said';
 import { shownLength, shownSize, type Shown } from './shown-size';
 import { unitWords } from './unit-words';
@@ -80,6 +81,8 @@ export function cutAdviceWords(advice: CutAdviceFacts, piece: CutPiece, shown: S
 export function learnedWords(
   facts: {
     learned: { mean: number; sd: number; used: number } | null;
+    /** The marks of the other pieces that cuts come from, in order, one for each cut. */
+    elsewhere: readonly string[];
     springs: number;
     springPm: number | null;
     bitesDialPm: number;
@@ -95,7 +98,7 @@ export function learnedWords(
     said.push(
       'It takes ',
       { figure: ratioWords(learned.mean, 2, shown) },
-      ` of what you ask, over ${countWord(learned.used)} cuts, spread ${spread}. `,
+      ` of what you ask, over ${countWord(learned.used)} cuts${onWords(facts.elsewhere, learned.used)}, spread ${spread}. `,
     );
   }
   if (springPm !== null) {
@@ -109,6 +112,15 @@ export function learnedWords(
     said.push(`This tool bites down to ${figure} on the dial.`);
   }
   return said;
+}
+
+/** On which other pieces cuts were made: ", three of them on P6 and P7"; nothing where on none. */
+function onWords(marks: readonly string[], used: number): string {
+  if (marks.length === 0) return '';
+  const pieces = listWords([...new Set(marks)]);
+  return marks.length === used
+    ? ` on ${pieces}`
+    : `, ${countWord(marks.length)} of them on ${pieces}`;
 }
 
 /** "18.086 down to 18.006". */

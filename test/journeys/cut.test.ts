@@ -195,8 +195,14 @@ describe('by thumb on a phone', () => {
     await job.bench(page, 'P2');
     await page.getByRole('button', { name: /Next cut/ }).tap();
     await isCut(page);
+    // The first cut of P2 is proposed by those of P1: 0.080 / 0.9333 = 0.0857 on diameter is four divisions.
+    await expect
+      .poll(() => page.getByText(/of what you ask/).textContent())
+      .toContain('It takes 0.93 of what you ask, over three cuts on P1, spread 0.006.');
+    await expect.poll(() => sentence(page)).toMatch(/One cut.* Expect 18\.015 ± /);
+    expect(await onDial(page)).toBe('0.04');
     await page.getByRole('button', { name: 'One division more' }).tap();
-    await expect.poll(() => onDial(page)).toBe('0.02');
+    await expect.poll(() => onDial(page)).toBe('0.05');
     await page.getByRole('button', { name: 'Cut taken, measure' }).tap();
     await isBench(page);
     await tapIn(page, '17.996');
@@ -271,6 +277,10 @@ describe('without a network', () => {
     await type(page, '18.400');
     await page.keyboard.press('c');
     await isCut(page);
+    await page.getByText(/of what you ask, over \w+ cuts on P1, P2 and P3/).waitFor();
+    // What they took says nothing of another tool.
+    await page.getByRole('button', { name: 'Something changed' }).click();
+    await page.getByRole('button', { name: 'the tool' }).click();
     await expect.poll(() => sentence(page)).toContain('Two cuts alike first');
     // Back and forward of the browser go between the two as well.
     await page.goBack();
@@ -295,8 +305,12 @@ describe('without a network', () => {
     await isCut(page);
     // Asked 0.120 twice (a third of 0.390 is six divisions), got 0.120 twice.
     await expect
-      .poll(async () => (await logged(page)).slice(0, 2))
-      .toEqual(['1 0.120 0.120 1.00 18.280', '2 0.120 0.120 1.00 18.160']);
+      .poll(async () => (await logged(page)).slice(0, 3))
+      .toEqual([
+        'Tool changed: learned afresh.',
+        '1 0.120 0.120 1.00 18.280',
+        '2 0.120 0.120 1.00 18.160',
+      ]);
     await page.getByText('4 to send').waitFor();
     expect((await job.sheet()).cuts).toHaveLength(before);
 

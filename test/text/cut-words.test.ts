@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { caughtWords } from '@/lib/text/cut-caught-words';
 import { cutHeadWords } from '@/lib/text/cut-head-words';
-import { changedWords, cutCells, nextCells } from '@/lib/text/cut-log-words';
+import { changedOnWords, changedWords, cutCells, nextCells } from '@/lib/text/cut-log-words';
 import { fateNote, fateWords, finalFirstWords, pastWords } from '@/lib/text/cut-past-words';
+import { afreshWords } from '@/lib/text/cut-screen-words';
 import { degreesWords, warmWords } from '@/lib/text/cut-warm-words';
 import {
   cutAdviceWords,
@@ -114,6 +115,7 @@ describe('cutAdviceWords', () => {
 describe('learnedWords', () => {
   const facts = {
     learned: { mean: 0.934, sd: 0.0077, used: 3 },
+    elsewhere: [],
     springs: 0,
     springPm: null,
     dialUnit: 'mm' as const,
@@ -125,6 +127,16 @@ describe('learnedWords', () => {
     expect(plainText(learnedWords(facts, shown))).toBe(
       'It takes 0.93 of what you ask, over three cuts, spread 0.008. This tool bites down to 0.01 on the dial.',
     );
+  });
+
+  it.each([
+    [['P6'], 2, 'over two cuts, one of them on P6, spread'],
+    [['P6', 'P7', 'P7'], 4, 'over four cuts, three of them on P6 and P7, spread'],
+    [['P6', 'P6'], 2, 'over two cuts on P6, spread'],
+    [['P5', 'P6', 'P7'], 3, 'over three cuts on P5, P6 and P7, spread'],
+  ])('says on which other pieces the cuts were made: %s of %d', (elsewhere, used, says) => {
+    const learned = { ...facts.learned, used };
+    expect(plainText(learnedWords({ ...facts, learned, elsewhere }, shown))).toContain(says);
   });
 
   it('counts spring passes apart', () => {
@@ -260,6 +272,13 @@ describe('the cut log', () => {
     [null, 'Another slide or tool'],
   ])('says what a new stretch began with: %s', (changed, says) => {
     expect(changedWords(changed)).toBe(says);
+  });
+
+  it('says on which other piece a change was noted', () => {
+    expect(changedOnWords('insert', 'P8')).toBe('Insert changed, noted on P8');
+    expect(afreshWords(changedOnWords('other', 'P8'))).toBe(
+      'Something else changed, noted on P8: learned afresh.',
+    );
   });
 
   it('heads the screen with what is cut to what', () => {

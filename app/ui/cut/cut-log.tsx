@@ -2,7 +2,13 @@
 
 import type { CutView } from '@/lib/rules/cuts/cut-view';
 import { afreshWords } from '@/lib/text/cut-screen-words';
-import { changedWords, cutCells, nextCells, type CutCells } from '@/lib/text/cut-log-words';
+import {
+  changedOnWords,
+  changedWords,
+  cutCells,
+  nextCells,
+  type CutCells,
+} from '@/lib/text/cut-log-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
@@ -13,13 +19,23 @@ type Props = { cut: CutView; onDial: OnDial | null; shown: Shown };
 
 /** What was asked of each cut, what came off and what was left; the next one last, with what is expected of it. */
 export function CutLog({ cut, onDial, shown }: Props) {
-  const { pending } = useJob();
+  const { pending, view } = useJob();
   const { change, trouble, busy } = useThings();
   const { steps, resolutionPm, aim } = cut;
   const last = steps.at(-1);
   // A cut that was measured stands; one that was not can still be said not to have been taken.
   const canTakeBack = last !== undefined && last.afterPm === null && !pending.has(last.cut.id);
   if (steps.length === 0 && onDial === null) return null;
+  const elsewhere = cut.changedElsewhere;
+  const markOf = (id: string) => view.sheet.pieces.find((piece) => piece.id === id)?.mark ?? '';
+  const changedBefore = (number: number) =>
+    elsewhere?.before === number - 1 && (
+      <tr key="elsewhere" className={styles.afresh}>
+        <td colSpan={5}>
+          {afreshWords(changedOnWords(elsewhere.changed, markOf(elsewhere.pieceId)))}
+        </td>
+      </tr>
+    );
   return (
     <section aria-label="Cuts">
       <table className={styles.cuts}>
@@ -35,6 +51,7 @@ export function CutLog({ cut, onDial, shown }: Props) {
         </thead>
         <tbody>
           {steps.map((step) => [
+            changedBefore(step.number),
             step.afresh && (
               <tr key={`${step.cut.id} afresh`} className={styles.afresh}>
                 <td colSpan={5}>{afreshWords(changedWords(step.cut.changed ?? null))}</td>
@@ -46,6 +63,7 @@ export function CutLog({ cut, onDial, shown }: Props) {
               cells={cutCells(step, resolutionPm, shown)}
             />,
           ])}
+          {changedBefore(steps.length + 1)}
           {onDial !== null && (
             <Line
               next

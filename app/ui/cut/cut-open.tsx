@@ -125,7 +125,7 @@ export function CutOpen({ cut, saying, personId }: Props) {
     chosen,
   );
   const warm = warmWords(cut.warm, { material: part.material, resolutionPm }, chosen);
-  const learned = learnedSaid(cut, slide, chosen);
+  const learned = learnedSaid(view, cut, slide, chosen);
   const isOver = advice.kind === 'past' || advice.kind === 'made';
   const needsSlide = slide === null && advice.kind === 'no slide';
   return (

@@ -38,14 +38,19 @@ export function adviceSaid(
 
 /** What the last cuts teach; nothing while there are fewer than two that can be compared. */
 export function learnedSaid(
-  { learnt, resolutionPm }: CutView,
+  view: JobView,
+  { learnt, piece, resolutionPm }: CutView,
   slide: Slide | null,
   shown: Shown,
 ): Said {
-  const { learned, springs, springPm } = learnt;
+  const { learned, steps, springs, springPm } = learnt;
+  const pieces = new Map(view.sheet.pieces.map(({ id, mark }) => [id, mark]));
   return learnedWords(
     {
       learned: learned.kind === 'spread' ? learned : null,
+      elsewhere: steps.flatMap(({ cut: { pieceId } }) =>
+        pieceId === piece.id ? [] : (pieces.get(pieceId) ?? []),
+      ),
       springs,
       springPm,
       bitesDialPm: slide === null ? 0 : dialFrom(slide.bitesPm, slide),

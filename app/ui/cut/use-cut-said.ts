@@ -27,7 +27,8 @@ export function useCutSaid(view: JobView, { pieceId, featureId }: CellAt): CutSa
   const jobId = view.sheet.job.id;
   const [slideWord, saySlideWord] = useMemory('slide');
   const [lapWord, sayLapWord] = useMemory(`lap:${jobId}:${featureId}`);
-  const [changedWord, sayChangedWord] = useMemory(`changed:${pieceId}:${featureId}`);
+  // A tool is changed for every piece that follows, not for the one on the machine alone.
+  const [changedWord, sayChangedWord] = useMemory(`changed:${featureId}`);
   const [warmWord, sayWarmWord] = useMemory(`warm:${pieceId}`);
   const [dialWord, sayDialWord] = useMemory('dial-at');
   const lastReadingId = view.cell(pieceId, featureId).readings.at(-1)?.id ?? '';

@@ -1,6 +1,7 @@
 import type { Cut } from '@/lib/schema/fit';
 import { counted, type Cell } from '../cells';
 import type { Standing } from '../standing';
+import { cutPlaces } from './cut-places';
 
 /** One line of the cut log. Lengths on diameter, pm; null is "not known". */
 export type CutStep = {
@@ -54,13 +55,7 @@ export function cutSteps({
     )
     .sort((a, b) => a.ordinal - b.ordinal);
   const readings = [...cell.earlier, ...cell.readings];
-  // Readings up to this number were taken before the cut; a cut that names none follows all before it.
-  let reached = 0;
-  const ends = ours.map(({ lastReadingId }) => {
-    const seq = lastReadingId === null ? undefined : seqOf(lastReadingId);
-    reached = Math.max(reached, seq ?? 0);
-    return reached;
-  });
+  const ends = cutPlaces(ours, seqOf);
   const between = (index: number): number | null => {
     const from = index === 0 ? -Infinity : ends[index - 1]!;
     const to = index === ours.length ? Infinity : ends[index]!;

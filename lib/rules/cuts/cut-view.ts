@@ -1,7 +1,7 @@
 import type { CutChange } from '@/lib/schema/fit';
 import type { Feature } from '@/lib/schema/feature';
 import type { Part, Piece } from '@/lib/schema/part';
-import { counted, type Cell } from '../cells';
+import { cellKey, counted, type Cell } from '../cells';
 import { gaugeForTarget } from '../gauge-for-target';
 import { governingSize } from '../governing-size';
 import { materialOf } from '../heat/material-of';
@@ -10,6 +10,7 @@ import { sizeOf } from '../size';
 import type { Standing } from '../standing';
 import { cutAim, type CutAim } from './cut-aim';
 import { cutSteps, type CutStep } from './cut-steps';
+import { cutsElsewhere, nothingElsewhere, type ChangeElsewhere } from './cuts-elsewhere';
 import { expectedSize, type ExpectedSize } from './expected-size';
 import type { GaugeEnough } from './gauge-enough';
 import { learnedCuts, type LearnedCuts } from './learned-cuts';
@@ -44,6 +45,8 @@ export type CutView = {
   held: boolean;
   steps: CutStep[];
   learnt: LearnedCuts;
+  /** What was changed on another piece since the first of these cuts, so that they teach no more. */
+  changedElsewhere: ChangeElsewhere | null;
   advice: CutAdvice;
   /** After the cut proposed; null while nothing can be foretold. */
   expected: ExpectedSize | null;
@@ -80,10 +83,38 @@ export function cutView(
     sizeOf: sizeFrom(view, cell, aim),
   });
   const { slide, lapPm } = said;
-  const learnt = learnedCuts(steps, aim.side, slide ?? anySlide, said.changed !== null);
-  const advice = nextCutAdvice({ aim, lapPm, steps, learnt, slide });
-  const resolutionPm = resolutionFrom(view, cell, aim);
   const { now } = aim;
+  const resolutionPm = resolutionFrom(view, cell, aim);
+  const warmAt = (sizePm: number, temperatureMilliC: number | null) =>
+    warmPiece({
+      sizePm,
+      temperatureMilliC,
+      expansionPerC: expansionPerC(part, view),
+      bandPm: aim.limits.upperPm - aim.limits.lowerPm,
+      resolutionPm,
+    });
+  // Without a slide no dial is said, and nothing of other pieces is looked at: the Bench asks so at every reading.
+  const elsewhere =
+    slide === null
+      ? nothingElsewhere
+      : cutsElsewhere({
+          ...view.sheet,
+          ...at,
+          side: aim.side,
+          slide,
+          cellOf: (p, f) => view.cells.byKey.get(cellKey(p, f)),
+          seqOf: (id) => seqs.get(id),
+          sizeOf: (one) => sizeFrom(view, one, aim),
+          isTooWarm: (sizePm, milliC) => {
+            const { kind } = warmAt(sizePm, milliC);
+            return kind === 'wait' || kind === 'not known';
+          },
+        });
+  const learnt = learnedCuts(steps, aim.side, slide ?? anySlide, said.changed !== null, {
+    elsewhere,
+    nowPm: now?.valuePm ?? null,
+  });
+  const advice = nextCutAdvice({ aim, lapPm, steps, learnt, slide });
   return {
     part,
     piece,
@@ -95,15 +126,10 @@ export function cutView(
     held: cell.readings.some(({ state }) => state === 'held'),
     steps,
     learnt,
+    changedElsewhere: elsewhere.changed,
     advice,
     expected: advice.kind === 'cut' ? foretold(aim, learnt, advice.askedPm) : null,
-    warm: warmPiece({
-      sizePm: now?.valuePm ?? aim.aimPm,
-      temperatureMilliC: said.temperatureMilliC,
-      expansionPerC: expansionPerC(part, view),
-      bandPm: aim.limits.upperPm - aim.limits.lowerPm,
-      resolutionPm,
-    }),
+    warm: warmAt(now?.valuePm ?? aim.aimPm, said.temperatureMilliC),
     gauge: gaugeForTarget(
       { own: aim.now, partner: aim.partner?.size ?? null },
       aim.limits,

@@ -1,11 +1,15 @@
 import { cutRatio, cutsLearnedFrom, type CutLog, type CutRatio } from '@/lib/maths/fit/cut-ratio';
-import type { Cut } from '@/lib/schema/fit';
 import type { CutStep } from './cut-steps';
-import { dialFrom, dialOf, type SlideDial } from './slide';
+import { nothingElsewhere, type CutsElsewhere } from './cuts-elsewhere';
+import { dialFrom, dialOf, isOnSlide, type SlideDial } from './slide';
+import { teaches } from './teaches';
 
 /** What the comparable cuts say of the next one. */
 export type LearnedCuts = {
-  /** The steps of this stretch that are learned from: the last five cuts asked for and measured. */
+  /**
+   * The steps that are learned from, five at the most: the last cuts of this stretch that were asked for and
+   * measured, and before them those of other pieces, as many as are wanting.
+   */
   steps: CutStep[];
   learned: CutRatio['learned'];
   /** Spring passes of this stretch that were measured, and what they took on the mean, pm. */
@@ -19,24 +23,35 @@ export type LearnedCuts = {
  * Learns from the cuts since something was last changed. Spring passes are counted apart; a cut that nobody
  * said the asking of, or that was not measured on both sides, moves the size and teaches nothing. `changed`:
  * something has been changed since the last cut, so that nothing is comparable with the next; neither
- * is anything when the next cut is put on with another slide than the last.
+ * is anything of this piece when the next cut is put on with another slide than its last.
+ *
+ * The piece's own cuts count first and as the newest; where they are fewer than five, comparable cuts of other
+ * pieces (`cutsElsewhere`) make up the number, unless there are fewer than two in all. `nowPm`: what the piece
+ * measures now, for one that was not cut yet.
  */
 export function learnedCuts(
   steps: readonly CutStep[],
   side: 'external' | 'internal',
   slide: SlideDial,
   changed: boolean,
+  { elsewhere = nothingElsewhere, nowPm = null }: Elsewhere = {},
 ): LearnedCuts {
-  const from = steps.findLastIndex(({ afresh }) => afresh);
+  const from = Math.max(
+    0,
+    steps.findLastIndex(({ afresh }) => afresh),
+    elsewhere.changed?.before ?? 0,
+  );
   const last = steps.at(-1)?.cut;
-  const other = last !== undefined && !isWith(last, slide);
-  const stretch = changed || other ? [] : steps.slice(Math.max(0, from));
+  const other = last !== undefined && !isOnSlide(last, slide);
+  const stretch = changed || other ? [] : steps.slice(from);
   const springs = stretch.filter(({ kind, gotPm }) => kind === 'spring' && gotPm !== null);
   const springPm =
     springs.length === 0
       ? null
       : Math.round(springs.reduce((sum, { gotPm }) => sum + gotPm!, 0) / springs.length);
-  const usable = stretch.filter(isUsable);
+  const own = stretch.filter(teaches);
+  const isAlone = changed || own.length + elsewhere.steps.length < 2;
+  const usable = isAlone ? own : [...elsewhere.steps, ...own];
   const base = { springs: springs.length, springPm };
   const [first] = usable;
   if (first === undefined) {
@@ -55,8 +70,9 @@ export function learnedCuts(
     });
     sizePm = step.afterPm!;
   }
-  const nowPm = stretch.findLast(({ afterPm }) => afterPm !== null)?.afterPm ?? sizePm;
-  if (nowPm !== sizePm) cuts.push({ kind: 'spring', sizeAfterPm: nowPm });
+  const measuredPm = stretch.findLast(({ afterPm }) => afterPm !== null)?.afterPm ?? nowPm;
+  const isPut = measuredPm !== null && measuredPm > 0 && measuredPm !== sizePm;
+  if (isPut) cuts.push({ kind: 'spring', sizeAfterPm: measuredPm });
   const whole = { ...log, cuts };
   return {
     ...base,
@@ -66,16 +82,4 @@ export function learnedCuts(
   };
 }
 
-function isUsable({ kind, ratio, askedPm, beforePm, afterPm, cut }: CutStep): boolean {
-  const isSaid = kind === 'cut' && ratio !== null && askedPm! > 0;
-  return isSaid && beforePm! > 0 && afterPm! > 0 && (cut.struckAt ?? null) === null;
-}
-
-/** A cut that does not say its slide may have been put on with any. */
-function isWith({ dial, divisionPm, fineFeed }: Cut, slide: SlideDial): boolean {
-  return (
-    (dial ?? slide.dial) === slide.dial &&
-    (divisionPm ?? slide.divisionPm) === slide.divisionPm &&
-    (fineFeed ?? slide.fineFeed) === slide.fineFeed
-  );
-}
+type Elsewhere = { elsewhere?: CutsElsewhere; nowPm?: number | null };

@@ -1,4 +1,5 @@
 import type { Dial } from '@/lib/maths/fit/dial-setting';
+import type { Cut } from '@/lib/schema/fit';
 import type { LengthUnit } from '@/lib/units/picometres';
 
 /** The slide a cut is put on with, as the person at this device has said it. */
@@ -20,6 +21,18 @@ export type SlideDial = Pick<Slide, 'dial' | 'divisionPm' | 'fineFeed'>;
 /** The slide as the mathematics of the dial takes it. */
 export function dialOf({ dial, divisionPm, fineFeed }: SlideDial): Dial {
   return { reads: dial, divisionPm, fineFeedRatio: fineFeed };
+}
+
+/** Whether a cut may have been put on with this slide; one that does not say its slide, with any. */
+export function isOnSlide(
+  { dial, divisionPm, fineFeed }: Pick<Cut, 'dial' | 'divisionPm' | 'fineFeed'>,
+  slide: SlideDial,
+): boolean {
+  return (
+    (dial ?? slide.dial) === slide.dial &&
+    (divisionPm ?? slide.divisionPm) === slide.divisionPm &&
+    (fineFeed ?? slide.fineFeed) === slide.fineFeed
+  );
 }
 
 /** What an amount on the dial asks for on diameter, whole pm. */
