@@ -24,6 +24,7 @@ export const refusals = {
   'mark-taken': 'Another piece of this part has this mark',
   'number-taken': 'Another departure of this job has this number',
   'piece-taken': 'One of the two pieces belongs to another pair of this fit',
+  'pair-mark-taken': 'Another final pair of this fit carries this mark',
   'final-pairs': 'Final pairs stand on it; they are undone first, each with its reason',
   'not-a-picture': 'This is not a PNG or a JPEG picture',
   'picture-too-large': 'The picture is larger than the notebook takes',

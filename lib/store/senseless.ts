@@ -2,6 +2,7 @@ import type { ThingKind } from '@/lib/schema/change';
 import type { StoreTransaction } from './database';
 import { fitFault } from './fit-fault';
 import { limitsFault } from './limits-fault';
+import { pairMarkFault } from './pair-mark-fault';
 import { refused, type Refused } from './refused';
 import { rowsOf } from './rows-of';
 import type { Fields, New } from './thing-types';
@@ -75,7 +76,8 @@ const judges: { [Kind in ThingKind]?: Judge<Kind> } = {
           other.internalPieceId === row.internalPieceId ||
           other.externalPieceId === row.externalPieceId,
       );
-    return isTaken ? refused('piece-taken', 'state') : undefined;
+    if (isTaken) return refused('piece-taken', 'state');
+    return pairMarkFault(row, await look.at('pair', row.id), others);
   },
 
   async cut(look, row) {

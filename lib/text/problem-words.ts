@@ -26,6 +26,9 @@ export function problemWords(problem: Problem | null): string {
   if (problem.code === 'final-pairs') {
     return 'Final pairs stand on this. Undo them on the Fits sheet first, each with its reason. Nothing was changed.';
   }
+  if (problem.code === 'pair-mark-taken') {
+    return 'Another final pair of this fit carries that mark by now. Give this pair another mark, or make it final again: it then takes the next free one. Nothing was changed.';
+  }
   const says = problem.errors[0]?.says ?? '';
   const isMore = says !== '' && says !== problem.title;
   const reason = isMore ? `${problem.title}: ${says}` : problem.title;

@@ -133,6 +133,37 @@ describe('a job', () => {
     expect(sheet.features).toMatchObject(start.features);
   });
 
+  it('takes no second final pair with a mark that another carries', async () => {
+    const start = jobStart();
+    const jobId = start.job.id;
+    await api.post('/jobs/start', start);
+    const { pieces } = (await api.get<JobSheet>(`/jobs/${jobId}/sheet`)).body;
+    const of = (part: number) => pieces.filter(({ partId }) => partId === start.parts[part]!.id);
+    const pair = (place: number) => ({
+      id: uuidv7(),
+      jobId,
+      fitId: start.fits[0]!.id,
+      internalPieceId: of(0)[place]!.id,
+      externalPieceId: of(1)[place]!.id,
+      state: 'final',
+      mark: 'A1',
+      clearancePm: null,
+      uncertaintyPm: null,
+      decidedAt: null,
+      personId: null,
+    });
+    expect((await api.post('/pairs', pair(0))).status).toBe(201);
+    const second = pair(1);
+    const refused = await api.post('/pairs', second);
+    expect([refused.status, codeOf(refused)]).toEqual([422, 'pair-mark-taken']);
+    expect(refused.body['errors']).toEqual([
+      { at: 'mark', says: 'Another final pair of this fit carries this mark' },
+    ]);
+    expect((await api.post('/pairs', { ...second, mark: 'B1' })).status).toBe(201);
+    const changed = await api.patch(`/pairs/${second.id}`, { version: 1, mark: 'a1' });
+    expect([changed.status, codeOf(changed)]).toEqual([422, 'pair-mark-taken']);
+  });
+
   it('says of pieces that are over, and makes those that lack', async () => {
     const start = jobStart(2);
     await api.post('/jobs/start', start);

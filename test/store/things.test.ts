@@ -318,11 +318,45 @@ describe('changeThing', () => {
     expect(await makeThing('pair', fresh(0, 1), who)).toMatchObject(taken);
     expect(await makeThing('pair', fresh(1, 0, 'locked'), who)).toMatchObject(taken);
     expect((await makeThing('pair', fresh(0, 1, 'left out'), who)).state).toBe('made');
-    expect((await makeThing('pair', fresh(1, 1), who)).state).toBe('made');
+    expect((await makeThing('pair', { ...fresh(1, 1), mark: 'B' }, who)).state).toBe('made');
     await changeThing('pair', first.id, { version: 1, state: 'undone' }, who);
     expect((await makeThing('pair', fresh(0, 0), who)).state).toBe('made');
     const again = await changeThing('pair', first.id, { version: 2, state: 'final' }, who);
     expect(again).toMatchObject(taken);
+  });
+
+  it('never lets two final pairs of a fit carry one mark', async () => {
+    const own = await aJob();
+    const fresh = (place: number, mark: string, state: Row<'pair'>['state'] = 'final') => ({
+      ...pair(),
+      id: uuidv7(),
+      jobId: own.jobId,
+      fitId: own.fit.id,
+      internalPieceId: own.liners[place]!.id,
+      externalPieceId: own.plungers[place]!.id,
+      state,
+      mark,
+    });
+    const [first, second] = [fresh(0, 'A1'), fresh(1, 'A1', 'locked')];
+    const taken = { state: 'refused', code: 'pair-mark-taken', at: 'mark' };
+    await makeThing('pair', first, who);
+    expect(await makeThing('pair', fresh(1, ' a1 '), who)).toMatchObject(taken);
+    // What is only locked is not stamped, and no mark at all is nobody's.
+    expect((await makeThing('pair', second, who)).state).toBe('made');
+    const final = (version: number, mark: string) =>
+      changeThing('pair', second.id, { version, state: 'final', mark }, who);
+    expect(await final(1, 'A1')).toMatchObject(taken);
+    expect(await final(1, 'B1')).toMatchObject({ state: 'changed' });
+    expect(await final(2, 'a1')).toMatchObject(taken);
+    expect(await final(2, '')).toMatchObject({ state: 'changed' });
+    const bare = await changeThing('pair', first.id, { version: 1, mark: '' }, who);
+    expect(bare).toMatchObject({ state: 'changed' });
+    // Undone or struck out it frees its mark, and does not come back beside another that has it.
+    await changeThing('pair', first.id, { version: 2, mark: 'A1' }, who);
+    await changeThing('pair', first.id, { version: 3, struck: true }, who);
+    expect(await final(3, 'A1')).toMatchObject({ state: 'changed' });
+    const back = await changeThing('pair', first.id, { version: 4, struck: false }, who);
+    expect(back).toMatchObject(taken);
   });
 
   it('keeps a fit, its features and their parts while a final pair stands on them', async () => {

@@ -264,6 +264,9 @@ describe('faults in words', () => {
     expect(problemWords({ ...taken, code: 'final-pairs' })).toBe(
       'Final pairs stand on this. Undo them on the Fits sheet first, each with its reason. Nothing was changed.',
     );
+    expect(problemWords({ ...taken, code: 'pair-mark-taken' })).toBe(
+      'Another final pair of this fit carries that mark by now. Give this pair another mark, or make it final again: it then takes the next free one. Nothing was changed.',
+    );
   });
 });
 
