@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Id, Instant, LengthPm, Name, PositivePm, thing } from './common';
+import { Id, Instant, LengthPm, Name, PositivePm, thing, Unit } from './common';
 import { SlopeNmPerMm } from './fit-rule';
 import { notedAt } from './noted-at';
 
@@ -114,6 +114,7 @@ export const cutSetting = {
   aimPm: LengthPm.nullish().describe('The size it was cut towards'),
   dial: z.enum(['radius', 'diameter']).nullish().describe('What one division of the slide moves'),
   divisionPm: PositivePm.nullish().describe('One division of that dial'),
+  dialUnit: Unit.nullish().describe('What that dial is marked in'),
   fineFeed: z
     .number()
     .positive()

@@ -1,4 +1,5 @@
-import { ratioWords } from './cut-words';
+import type { LengthUnit } from '@/lib/units/picometres';
+import { dialFigureIn, ratioWords } from './cut-words';
 import { shownLength, type Shown } from './shown-size';
 
 /** One line of the cut log as the rules give it. Lengths in pm. */
@@ -8,15 +9,23 @@ export type CutLine = {
   gotPm: number | null;
   ratio: number | null;
   afterPm: number | null;
+  onDial: OnDial;
 };
 
-/** The cells of one line: asked, got, of asked, size after. Empty where nothing is known. */
-export type CutCells = { asked: string; got: string; ratio: string; after: string };
+/** What was put on the dial, pm, and what the dial is marked in; null where that is not known. */
+type OnDial = { dialPm: number; unit: LengthUnit } | null;
+
+/**
+ * The cells of one line: asked, got, of asked, size after, and below what was asked how it stood on a dial that is not
+ * marked in the unit shown. Empty where nothing is known.
+ */
+export type CutCells = { asked: string; dial: string; got: string; ratio: string; after: string };
 
 export function cutCells(line: CutLine, resolutionPm: number, shown: Shown): CutCells {
   const figure = (pm: number | null) => (pm === null ? '' : shownLength(pm, resolutionPm, shown));
   return {
     asked: line.askedPm === null ? askedWords[line.kind] : figure(line.askedPm),
+    dial: dialCell(line.onDial, shown),
     got: figure(line.gotPm),
     ratio: line.ratio === null ? '' : ratioWords(line.ratio, 2, shown),
     after: figure(line.afterPm),
@@ -27,20 +36,28 @@ export function cutCells(line: CutLine, resolutionPm: number, shown: Shown): Cut
 export function nextCells(
   next: {
     askedPm: number;
+    onDial: OnDial;
     expected: { takesPm: number; valuePm: number; ratio: number } | null;
   },
   resolutionPm: number,
   shown: Shown,
 ): CutCells {
   const asked = shownLength(next.askedPm, resolutionPm, shown);
-  if (next.expected === null) return { asked, got: '', ratio: '', after: '' };
+  const dial = dialCell(next.onDial, shown);
+  if (next.expected === null) return { asked, dial, got: '', ratio: '', after: '' };
   const { takesPm, valuePm, ratio } = next.expected;
   return {
     asked,
+    dial,
     got: `${shownLength(takesPm, resolutionPm, shown)} ?`,
     ratio: `${ratioWords(ratio, 2, shown)} ?`,
     after: `${shownLength(valuePm, resolutionPm, shown)} ?`,
   };
+}
+
+function dialCell(onDial: OnDial, shown: Shown): string {
+  if (onDial === null || onDial.unit === shown.unit) return '';
+  return `dial ${dialFigureIn(onDial.dialPm, onDial.unit, shown)}`;
 }
 
 const askedWords = { cut: '', spring: 'spring', unsaid: 'not said', sleeve: 'sleeve' };

@@ -357,6 +357,24 @@ describe('what no reading tells', () => {
       .waitFor();
     await page.getByRole('button', { name: 'nothing' }).click();
     await page.getByText(/of what you ask, over two cuts/).waitFor();
+    // Another slide, with an inch dial: what stood on it is kept with the cut, and said below what was asked.
+    await page.getByRole('button', { name: 'The slide' }).click();
+    await page.getByRole('textbox', { name: 'One division' }).fill('0.001 in');
+    await page.getByRole('button', { name: 'This is the slide' }).click();
+    await expect.poll(() => logged(page)).toContainEqual(expect.stringMatching(/^3 next .* in$/));
+    await page.getByRole('button', { name: 'Cut taken, measure' }).click();
+    await isBench(page);
+    await type(page, '18.120');
+    await inTheBook(job, '18.120');
+    await page.keyboard.press('c');
+    await isCut(page);
+    await expect
+      .poll(() => logged(page))
+      .toContainEqual(expect.stringMatching(/^3 0\.\d{3} dial 0\.\d{3} in 0\.040/));
+    await page.setViewportSize({ width: 320, height: 740 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    const last = (await job.sheet()).cuts.find(({ dialUnit }) => dialUnit === 'in');
+    expect(last).toMatchObject({ divisionPm: 25_400_000, dial: 'radius' });
     await context.close();
   });
 });

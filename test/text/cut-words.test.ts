@@ -219,15 +219,32 @@ describe('the cut log', () => {
     gotPm: 185 * um,
     ratio: 0.925,
     afterPm: 18_405 * um,
+    onDial: { dialPm: 100 * um, unit: 'mm' },
   } as const;
 
   it('gives asked, got, of asked and the size after', () => {
     expect(cutCells(line, um, shown)).toEqual({
       asked: '0.200',
+      dial: '',
       got: '0.185',
       ratio: '0.93',
       after: '18.405',
     });
+  });
+
+  it.each([
+    [{ dialPm: 101.6 * um, unit: 'in' } as const, shown, 'dial 0.004 in'],
+    [{ dialPm: 101.6 * um, unit: 'in' } as const, comma, 'dial 0,004 in'],
+    [
+      { dialPm: 20 * um, unit: 'mm' } as const,
+      { unit: 'in', decimal: '.' } as const,
+      'dial 0.02 mm',
+    ],
+    [{ dialPm: 20 * um, unit: 'mm' } as const, shown, ''],
+    [null, shown, ''],
+  ])('says what stood on a dial of the other unit: %j', (onDial, as, says) => {
+    expect(cutCells({ ...line, onDial }, um, as).dial).toBe(says);
+    expect(nextCells({ askedPm: 40 * um, onDial, expected: null }, um, as).dial).toBe(says);
   });
 
   it.each([
@@ -236,26 +253,29 @@ describe('the cut log', () => {
     ['sleeve', 'sleeve'],
   ] as const)('names what asked for nothing: %s', (kind, asked) => {
     const cells = cutCells(
-      { kind, askedPm: null, gotPm: null, ratio: null, afterPm: null },
+      { kind, askedPm: null, gotPm: null, ratio: null, afterPm: null, onDial: null },
       um,
       shown,
     );
-    expect(cells).toEqual({ asked, got: '', ratio: '', after: '' });
+    expect(cells).toEqual({ asked, dial: '', got: '', ratio: '', after: '' });
   });
 
   it('puts a question mark to what is only expected', () => {
     const next = {
       askedPm: 40 * um,
+      onDial: null,
       expected: { takesPm: 37 * um, valuePm: 18_049 * um, ratio: 0.934 },
     };
     expect(nextCells(next, um, shown)).toEqual({
       asked: '0.040',
+      dial: '',
       got: '0.037 ?',
       ratio: '0.93 ?',
       after: '18.049 ?',
     });
     expect(nextCells({ ...next, expected: null }, um, shown)).toEqual({
       asked: '0.040',
+      dial: '',
       got: '',
       ratio: '',
       after: '',

@@ -1,6 +1,8 @@
 'use client';
 
+import { askedOnDial } from '@/lib/rules/cuts/asked-on-dial';
 import type { CutView } from '@/lib/rules/cuts/cut-view';
+import { dialUnit, type Slide } from '@/lib/rules/cuts/slide';
 import { afreshWords } from '@/lib/text/cut-screen-words';
 import {
   changedOnWords,
@@ -15,10 +17,10 @@ import { useThings } from '../job/use-things';
 import styles from './cut.module.css';
 import type { OnDial } from './use-put-on';
 
-type Props = { cut: CutView; onDial: OnDial | null; shown: Shown };
+type Props = { cut: CutView; slide: Slide | null; onDial: OnDial | null; shown: Shown };
 
 /** What was asked of each cut, what came off and what was left; the next one last, with what is expected of it. */
-export function CutLog({ cut, onDial, shown }: Props) {
+export function CutLog({ cut, slide, onDial, shown }: Props) {
   const { pending, view } = useJob();
   const { change, trouble, busy } = useThings();
   const { steps, resolutionPm, aim } = cut;
@@ -60,7 +62,11 @@ export function CutLog({ cut, onDial, shown }: Props) {
             <Line
               key={step.cut.id}
               number={step.number}
-              cells={cutCells(step, resolutionPm, shown)}
+              cells={cutCells(
+                { ...step, onDial: askedOnDial(step.cut, shown.unit) },
+                resolutionPm,
+                shown,
+              )}
             />,
           ])}
           {changedBefore(steps.length + 1)}
@@ -71,6 +77,10 @@ export function CutLog({ cut, onDial, shown }: Props) {
               cells={nextCells(
                 {
                   askedPm: onDial.askedPm,
+                  onDial:
+                    slide === null
+                      ? null
+                      : { dialPm: onDial.dialPm, unit: dialUnit(slide, shown.unit) },
                   expected:
                     onDial.expected === null || cut.learnt.learned.kind === 'nothing'
                       ? null
@@ -121,7 +131,10 @@ function Line({
         {number}
         {next && <span className="unseen"> next</span>}
       </th>
-      <td>{cells.asked}</td>
+      <td>
+        {cells.asked}
+        {cells.dial === '' ? null : <span className={styles.asked}> {cells.dial}</span>}
+      </td>
       <td>{cells.got}</td>
       <td>{cells.ratio}</td>
       <td>{cells.after}</td>

@@ -62,6 +62,7 @@ export function CutOpen({ cut, saying, personId }: Props) {
       aimPm: cut.turnToPm,
       dial: slide?.dial ?? null,
       divisionPm: slide?.divisionPm ?? null,
+      dialUnit: slide?.unit ?? null,
       fineFeed: slide?.fineFeed ?? null,
       changed: said.changed,
       temperatureMilliC: said.temperatureMilliC,
@@ -171,7 +172,7 @@ export function CutOpen({ cut, saying, personId }: Props) {
         )}
       </div>
       <div className={styles.log}>
-        <CutLog cut={cut} onDial={onDial} shown={chosen} />
+        <CutLog cut={cut} slide={slide} onDial={onDial} shown={chosen} />
         {learned.length === 0 || isOver ? null : (
           <p className={styles.sentence}>
             <SaidLine said={learned} />

@@ -1,6 +1,7 @@
 'use client';
 
 import { useMemo } from 'react';
+import { lastSlide } from '@/lib/rules/cuts/last-slide';
 import type { CutSaid } from '@/lib/rules/cuts/cut-view';
 import type { Slide } from '@/lib/rules/cuts/slide';
 import type { CutChange } from '@/lib/schema/fit';
@@ -37,7 +38,7 @@ export function useCutSaid(view: JobView, { pieceId, featureId }: CellAt): CutSa
     const dialAt = parsed<number>(dialWord);
     return {
       said: {
-        slide: parsed<Slide>(slideWord) ?? lastSlide(view),
+        slide: parsed<Slide>(slideWord) ?? lastSlide(view.sheet.cuts),
         lapPm: parsed<number>(lapWord) ?? 0,
         changed: parsed<CutChange>(changedWord),
         // A temperature belongs to the reading it was taken with.
@@ -65,14 +66,6 @@ export function useCutSaid(view: JobView, { pieceId, featureId }: CellAt): CutSa
     sayWarmWord,
     sayDialWord,
   ]);
-}
-
-function lastSlide(view: JobView): Slide | null {
-  const cut = view.sheet.cuts
-    .filter((one) => (one.dial ?? null) !== null && (one.divisionPm ?? null) !== null)
-    .sort((a, b) => (a.createdAt < b.createdAt ? 1 : -1))[0];
-  if (cut === undefined) return null;
-  return { dial: cut.dial!, divisionPm: cut.divisionPm!, fineFeed: cut.fineFeed ?? 1, bitesPm: 0 };
 }
 
 function parsed<Value>(word: string | null): Value | null {

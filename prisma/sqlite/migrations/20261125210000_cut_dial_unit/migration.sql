@@ -1,0 +1,1 @@
+ALTER TABLE "Cut" ADD COLUMN "dialUnit" TEXT;
