@@ -25,6 +25,7 @@ export function gaugeWords(
     return text.replace(/[.,]?0+$/, '') || '0';
   };
   const { uncertaintyPm, rangeLowPm, rangeHighPm, checkedOn } = gauge;
+  // A day is the same wherever it is read: at noon no time zone makes it the one before.
   return {
     resolution: `${figure(gauge.resolutionPm)} ${name}`,
     uncertainty: uncertaintyPm === null ? null : `± ${figure(uncertaintyPm)} ${name}`,
@@ -34,7 +35,8 @@ export function gaugeWords(
         : rangeHighPm === null
           ? `from ${whole(rangeLowPm ?? 0)} ${name}`
           : `${whole(rangeLowPm ?? 0)} to ${whole(rangeHighPm)} ${name}`,
-    checked: checkedOn === null ? null : `${dayOf(checkedOn)} ${checkedOn.slice(0, 4)}`,
+    checked:
+      checkedOn === null ? null : `${dayOf(`${checkedOn}T12:00:00`)} ${checkedOn.slice(0, 4)}`,
   };
 }
 
