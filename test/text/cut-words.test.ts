@@ -105,6 +105,15 @@ describe('cutAdviceWords', () => {
     );
   });
 
+  it('says what it can of a piece nobody knows the size of', () => {
+    const unknown = { ...piece, now: null, leftPm: null, springPm: null };
+    const says = (advice: CutAdviceFacts) => plainText(cutAdviceWords(advice, unknown, shown));
+    expect(says({ kind: 'made', proven: true })).toBe('P7 is made.');
+    expect(says({ kind: 'too near' })).toBe(
+      'P7 is too near 17.998 to say. Measure P7 again, finer, and do not cut.',
+    );
+  });
+
   it('sets the figures apart from the words', () => {
     expect(cutAdviceWords(cut('two equal'), piece, shown)).toContainEqual({
       figure: '18.049 ± 0.002',
@@ -408,6 +417,13 @@ describe('a piece past its stop', () => {
     expect([words.other, words.make]).toEqual([null, null]);
     const bore = pastWords({ ...facts, other: null, nearest, side: 'internal' }, shown);
     expect(plainText(bore.none!)).toContain('No free shaft suits it.');
+  });
+
+  it('leaves nobody waiting where there is no partner', () => {
+    expect(textOf(pastWords({ ...facts, partner: null }, shown).scrap)).toEqual([
+      'Scrap it',
+      'P7 leaves the pairing. Its readings stay.',
+    ]);
   });
 
   it('says what has become of a piece, and writes it beside the piece', () => {

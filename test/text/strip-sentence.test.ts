@@ -45,6 +45,10 @@ describe('stripSentence', () => {
     expect(
       stripSentence('P5', { ...stripVariants['Inside']!, readings: [], size: null }),
     ).toContain('No reading yet.');
+    const held = [{ valuePm: mm(17.999), state: 'held' as const }];
+    expect(
+      stripSentence('P5', { ...stripVariants['Inside']!, readings: held, size: null }),
+    ).toContain('P5. No size yet');
   });
 
   it('says what is held or struck beside', () => {
