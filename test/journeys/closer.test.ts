@@ -109,6 +109,12 @@ describe('a run of a hundred thousand pieces', () => {
     const rows = (await save('CSV')).toString().trimEnd().split('\r\n');
     expect(rows).toHaveLength(pieces + 1);
     expect(rows[farOut]).toBe(`${farOut},L${farOut},17.990000,18.000000,18.018000`);
+    const row = page.getByRole('row', { name: /^L1 / });
+    expect(await row.isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'print' });
+    await expect.poll(() => row.isVisible()).toBe(true);
+    expect(await row.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
+    await page.emulateMedia({ media: 'screen' });
     await page.getByText('The same in a table').click();
     await page.getByText('more in this stretch').waitFor();
     await page.context().close();

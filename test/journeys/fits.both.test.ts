@@ -293,6 +293,10 @@ it('is printed on A4: the pairs with their sizes, what was undone, who measured,
   expect(await printed.innerText()).toMatch(
     /L2\s+18\.013 ± 0\.001\s+P4\s+18\.003 ± 0\.001\s+0\.010 ± 0\.00\d\s+inside\s+over 99\.9 %\s+final, M\. Hale/,
   );
+  // What the two rules show, in a table under them.
+  const twin = page.getByRole('table', { name: /, mm$/ });
+  await twin.getByRole('row', { name: /^L2 18\.013 P4 18\.003 0\.010 inside/ }).waitFor();
+  expect(await twin.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
   const undone = page.getByRole('region', { name: 'Undone' });
   await undone.getByText(/^P1 in L1: .*undone by M\. Hale: scored at assembly\./).waitFor();
   expect(await page.getByRole('button').count()).toBe(0);

@@ -265,6 +265,10 @@ it('prints the chart, the words and the events, and nothing that is pressed', as
   await page.emulateMedia({ media: 'print' });
   await page.getByText('Three more, then act').waitFor();
   await panel(page, 'Events').getByText('Insert changed').waitFor();
+  // The table behind the chart stands open, in black, though nobody has opened it.
+  const row = page.getByRole('row', { name: /^W11 11\.99/ });
+  expect(await row.locator('td').first().isVisible()).toBe(true);
+  expect(await row.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
   for (const role of ['button', 'radio', 'textbox', 'combobox'] as const) {
     expect(await page.getByRole(role).count(), role).toBe(0);
   }
@@ -273,6 +277,8 @@ it('prints the chart, the words and the events, and nothing that is pressed', as
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(699);
   const paper = await page.pdf({ format: 'A4' });
   expect(paper.length).toBeGreaterThan(20_000);
+  await page.emulateMedia({ media: 'screen' });
+  await expect.poll(() => row.isVisible()).toBe(false);
   await page.context().close();
 });
 

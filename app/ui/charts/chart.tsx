@@ -11,6 +11,7 @@ import {
 } from 'chart.js';
 import { useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import { Chart as Canvas } from 'react-chartjs-2';
+import { Twin } from '../primitives/twin';
 import { paletteOf, paper, type Palette } from './palette';
 import styles from './chart.module.css';
 
@@ -47,10 +48,7 @@ export function Chart({ title, table, config, height = 'full' }: Props) {
           />
         )}
       </div>
-      <details className={styles.twin}>
-        <summary>The same in a table</summary>
-        {table}
-      </details>
+      <Twin>{table}</Twin>
     </figure>
   );
 }

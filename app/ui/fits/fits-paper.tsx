@@ -16,7 +16,7 @@ import { scaleWords } from '@/lib/text/scale';
 import { unitWords } from '@/lib/text/unit-words';
 import { dayAndTime, dayOf } from '@/lib/text/when';
 import { allInside } from '@/lib/rules/all-inside';
-import { FitRules } from '../fit-rules/fit-rules';
+import { FitRules, FitTable } from '../fit-rules/fit-rules';
 import { fitRulesLayout } from '../fit-rules/fit-rules-layout';
 import { useJob } from '../job/job-provider';
 import { VerdictMark } from '../verdict/verdict-mark';
@@ -113,6 +113,9 @@ export function FitsPaper({ fit, at }: { fit: FitView; at: string }) {
               <Notes title={paperNoteTitles.undone} lines={notes.undone} />
               <div className={styles.rules}>
                 <FitRules data={rules} width={rulesPx} />
+              </div>
+              <div className={styles.twin}>
+                <FitTable data={rules} />
               </div>
               {rows.length <= printedMost && columns.length <= printedMost ? (
                 <PaperMatrix fit={fit} />

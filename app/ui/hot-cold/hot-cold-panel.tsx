@@ -22,6 +22,7 @@ import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
 import { Field, SelectField } from '../primitives/field';
 import { Panel } from '../primitives/panel';
+import { Twin } from '../primitives/twin';
 import { HotColdChart } from './hot-cold-chart';
 import { HotColdTable } from './hot-cold-table';
 import styles from './hot-cold.module.css';
@@ -127,10 +128,9 @@ export function HotColdPanel({ fit }: { fit: FitView }) {
                     {words}
                   </p>
                 ))}
-                <details className={styles.twin}>
-                  <summary>The same in a table</summary>
+                <Twin>
                   <HotColdTable hot={hot} names={names} shown={chosen} />
-                </details>
+                </Twin>
               </>
             )}
             <p className={styles.care}>{hotCareWords}</p>
