@@ -3,6 +3,7 @@ import { andersonDarlingTest } from '@/lib/maths/statistics/anderson-darling-tes
 import { spreadWithinStep } from '@/lib/maths/statistics/spread-within-step';
 import { freshTurns } from './run-stretches';
 import type { RunPoint, RunView } from './run-view';
+import { toleranceInterval } from './tolerance-interval';
 
 /** Why no capability is given. */
 export type NoCapability =
@@ -28,6 +29,12 @@ export type CapabilityView =
       outside: number;
       meanPm: number;
       sigmaPm: number;
+      /** Between these sizes lie at least 99 % of pieces made like these, with 95 % confidence, pm. */
+      between: { lowPm: number; highPm: number };
+      /** The coarsest gauge that told a size, pm. */
+      resolutionPm: number | null;
+      /** Charted as departures from their own nominals: so are the sizes here. */
+      fromNominal: boolean;
     };
 
 const needsPieces: ReadonlySet<CapabilityDoubt> = new Set(['drifting', 'not steady']);
@@ -77,6 +84,8 @@ export function capabilityView(view: RunView): CapabilityView {
   const within = spreadWithinStep(sizesMm, stepOf(points, resolutionPm) / picoPerMilli);
   if (andersonDarlingTest(within).p < significance) return none(['not normal']);
   const { indices, cpInterval, cpkInterval } = overall;
+  const meanPm = nominalPm + overall.meanMm * picoPerMilli;
+  const sigmaPm = overall.sigmaMm * picoPerMilli;
   return {
     kind: 'figures',
     pieces,
@@ -86,8 +95,11 @@ export function capabilityView(view: RunView): CapabilityView {
         : { value: indices.cp, low: cpInterval.low, high: cpInterval.high },
     cpk: { value: indices.cpk, low: cpkInterval.low, high: cpkInterval.high },
     outside: indices.fractionAbove + indices.fractionBelow,
-    meanPm: nominalPm + overall.meanMm * picoPerMilli,
-    sigmaPm: overall.sigmaMm * picoPerMilli,
+    meanPm,
+    sigmaPm,
+    between: toleranceInterval({ pieces, meanPm, sigmaPm }),
+    resolutionPm,
+    fromNominal: view.features.length > 1,
   };
 }
 

@@ -1,6 +1,9 @@
+import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
+import { pmPerUnit } from '@/lib/units/picometres';
 import { capital } from './capital';
 import { countWord } from './drift-words';
 import { shownLength, type Shown } from './shown-size';
+import { usualResolutionPm } from './usual-resolution';
 
 type Index = { value: number; low: number; high: number };
 
@@ -12,7 +15,17 @@ export type CapabilityFacts =
       pieces: number;
       tolerancePm: number | null;
     }
-  | { kind: 'figures'; pieces: number; cp: Index | null; cpk: Index; outside: number };
+  | {
+      kind: 'figures';
+      pieces: number;
+      cp: Index | null;
+      cpk: Index;
+      outside: number;
+      /** The sizes between which nearly all pieces lie, pm. */
+      between: { lowPm: number; highPm: number };
+      resolutionPm: number | null;
+      fromNominal: boolean;
+    };
 
 export type NoCapabilityReason =
   | 'no limits'
@@ -43,6 +56,7 @@ export function capabilityWords(
     rows: [...(facts.cp === null ? [] : [row('Cp', facts.cp)]), row('Cpk', facts.cpk)],
     says: [
       `ISO 22514, from ${facts.pieces} steady pieces, limits at 95 %. ${shareWords(facts.outside)}`,
+      betweenWords(facts, shown),
     ],
   };
 }
@@ -84,6 +98,26 @@ function shareWords(share: number): string {
   const in1 = 1 / share;
   const step = 10 ** Math.max(0, Math.floor(Math.log10(in1)) - 1);
   return `About 1 piece in ${Math.round(in1 / step) * step} outside: an estimate.`;
+}
+
+/** Between which sizes nearly all pieces lie; rounded away from each other, so that what is said holds. */
+function betweenWords(
+  facts: {
+    between: { lowPm: number; highPm: number };
+    resolutionPm: number | null;
+    fromNominal: boolean;
+  },
+  shown: Shown,
+): string {
+  const gaugePm = usualResolutionPm(facts.resolutionPm, shown.unit);
+  const stepPm = pmPerUnit(shown.unit) / 10 ** decimalsForResolution(gaugePm, shown.unit);
+  const { lowPm, highPm } = facts.between;
+  const figure = (pm: number) =>
+    shownLength(pm, gaugePm, shown, facts.fromNominal ? 'always' : 'needed');
+  const low = figure(Math.round(Math.floor(lowPm / stepPm) * stepPm));
+  const high = figure(Math.round(Math.ceil(highPm / stepPm) * stepPm));
+  const from = facts.fromNominal ? ' from the nominal' : '';
+  return `At least 99 % of pieces made like these lie between ${low} and ${high}${from}, with 95 % confidence (ISO 16269-6), while nothing changes.`;
 }
 
 function index(value: number, { decimal }: Shown): string {

@@ -248,6 +248,22 @@ describe('capability', () => {
     expect(found.outside).toBeLessThan(0.01);
   });
 
+  // Berthouex and Brown, Statistics for Environmental Engineers, table 21.1, 95 % confidence, 99 %: 3.22 for
+  // forty, as read for test/reference/tolerance_intervals.json, whose exact figure is 3.215910.
+  it('says between which sizes nearly all of such pieces lie, by the printed factor', () => {
+    const found = capabilityView(smallRun({ sizes: steady }));
+    if (found.kind !== 'figures') throw new Error(found.reasons.join());
+    const { lowPm, highPm } = found.between;
+    const factor = (highPm - lowPm) / 2 / found.sigmaPm;
+    expect(Math.abs(factor - 3.22)).toBeLessThan(0.0051);
+    expect(Math.abs(factor - 3.21591)).toBeLessThan(2e-5);
+    expect((lowPm + highPm) / 2).toBeCloseTo(found.meanPm, 0);
+    // Forty figures of `wander` about 13.5 below 12 mm: a size, and not what it is off by.
+    expect(found.meanPm).toBeGreaterThan(11_980 * um);
+    expect(lowPm).toBeLessThan(found.meanPm);
+    expect(found).toMatchObject({ resolutionPm: um, fromNominal: false });
+  });
+
   it('with one limit has only the one index', () => {
     const one = smallRun({ sizes: steady, feature: { lowerPm: null } });
     expect(capabilityView(one)).toMatchObject({ kind: 'figures', cp: null });

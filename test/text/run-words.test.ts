@@ -24,6 +24,7 @@ import {
   togetherWords,
 } from '@/lib/text/run-advice-words';
 import { runDoubtWords } from '@/lib/text/run-doubt-words';
+import type { Shown } from '@/lib/text/shown-size';
 
 const mm = { unit: 'mm', decimal: '.' } as const;
 const comma = { unit: 'mm', decimal: ',' } as const;
@@ -259,6 +260,12 @@ describe('doubts in words', () => {
 });
 
 describe('capability in words', () => {
+  const between = {
+    between: { lowPm: 11_979_900_000, highPm: 11_992_100_000.4 },
+    resolutionPm: um,
+    fromNominal: false,
+  };
+
   it('gives each index with its limits, and the share outside as an estimate', () => {
     const words = capabilityWords(
       {
@@ -267,6 +274,7 @@ describe('capability in words', () => {
         cp: { value: 1.416, low: 1.049, high: 1.79 },
         cpk: { value: 1.3, low: 0.98, high: 1.62 },
         outside: 0.000_233,
+        ...between,
       },
       mm,
     );
@@ -277,6 +285,7 @@ describe('capability in words', () => {
       ],
       says: [
         'ISO 22514, from 40 steady pieces, limits at 95 %. About 1 piece in 4300 outside: an estimate.',
+        'At least 99 % of pieces made like these lie between 11.979 and 11.993, with 95 % confidence (ISO 16269-6), while nothing changes.',
       ],
     });
     const one = (outside: number) =>
@@ -287,6 +296,7 @@ describe('capability in words', () => {
           cp: null,
           cpk: { value: -0.2, low: -0.5, high: 0.1 },
           outside,
+          ...between,
         },
         comma,
       );
@@ -295,6 +305,31 @@ describe('capability in words', () => {
     ]);
     expect(one(0.3).says[0]).toContain('About 30 % of pieces outside: an estimate.');
     expect(one(0).says[0]).toContain('Fewer than 1 piece in a million outside: an estimate.');
+  });
+
+  it('says between which sizes nearly all lie, never narrower than they do and to the place of the gauge', () => {
+    const says = (more: Partial<typeof between>, shown: Shown = mm) =>
+      capabilityWords(
+        {
+          kind: 'figures',
+          pieces: 40,
+          cp: null,
+          cpk: { value: 1, low: 0.7, high: 1.3 },
+          outside: 0.01,
+          ...between,
+          ...more,
+        },
+        shown,
+      ).says[1]!;
+    const exact = { lowPm: 11_980 * um, highPm: 11_992 * um };
+    expect(says({ between: exact })).toContain('between 11.980 and 11.992, with');
+    expect(says({ resolutionPm: um / 10 })).toContain('between 11.9799 and 11.9922, with');
+    // By hand: 11.9799 / 25.4 = 0.4716496 and 11.9921 / 25.4 = 0.4721299, hundred-thousandths outward.
+    expect(says({}, { unit: 'in', decimal: ',' })).toContain('between 0,47164 and 0,47213, with');
+    const apart = { lowPm: -4_200_000, highPm: 3_100_000 };
+    expect(says({ between: apart, fromNominal: true })).toBe(
+      'At least 99 % of pieces made like these lie between \u22120.005 and +0.004 from the nominal, with 95 % confidence (ISO 16269-6), while nothing changes.',
+    );
   });
 
   it('says each reason why there is none, and what would make it possible', () => {

@@ -74,5 +74,15 @@ describe('the Runs sheet', () => {
   it('gives a capability with its limits for a steady run that is long enough', () => {
     const text = drawn({ sizes: wander(100, 2, -13), gauge: { resolutionPm: um / 10 } });
     expect(text).toMatch(/Cpk? /);
+    expect(text).toMatch(
+      /At least 99 % of pieces made like these lie between 11\.98\d\d and 11\.99\d\d, with 95 %/,
+    );
+  });
+
+  it('says between which sizes pieces lie only where a capability may be said', () => {
+    const sizes = wander(100, 2, -13).map((off, i) => off + i / 20);
+    const text = drawn({ sizes, gauge: { resolutionPm: um / 10 } });
+    expect(text).toContain('It drifts between events');
+    expect(text).not.toContain('pieces made like these');
   });
 });
