@@ -302,6 +302,10 @@ export const exampleJob: JobStart = {
       baseTo: null,
       follow: 'flat',
       patterns: ['beyond three sigma', 'nine on one side'],
+      averageWeightMilli: 200,
+      averageWidthMilli: 3000,
+      sumReferenceMilli: 500,
+      sumDecisionMilli: 5000,
     },
   ],
 };

@@ -20,10 +20,6 @@ export type ControlLimits = {
   spread: ((n: number) => { centreMm: number } & Interval) | null;
 };
 
-/** Settings of the averages and the sums: Montgomery, SQC, chapter 9, from memory. */
-export const ewmaSetting = { lambda: 0.2, multiple: 3 };
-export const cusumSetting = { slackSigmas: 0.5, decisionSigmas: 5 };
-
 /**
  * The limits of a control chart from the groups it is based on; null where no range can be taken.
  *

@@ -2,9 +2,10 @@ import { cusumChart, type CusumChart } from '@/lib/maths/control/cusum-chart';
 import { ewmaChart } from '@/lib/maths/control/ewma-chart';
 import { mean } from '@/lib/maths/statistics/mean';
 import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
+import type { ChartSetting } from '@/lib/schema/chart-settings';
 import type { ControlKind } from '@/lib/schema/run';
 import type { ControlGroup } from './control-groups';
-import { cusumSetting, ewmaSetting, type ControlLimits } from './control-limits';
+import type { ControlLimits } from './control-limits';
 
 /** One plotted value with the limits that hold there, mm; off the nominal where it is a size. */
 export type ControlPoint = {
@@ -29,11 +30,15 @@ export type ControlTracks = {
   sums: { first: number; chart: CusumChart }[];
 };
 
+/** What the averages and the sums are set to, thousandths; the other charts have nothing to set. */
+type Settings = Readonly<Record<ChartSetting, number>>;
+
 /** What a control chart plots, point for point: no point is made up, and what an event parts stays apart. */
 export function controlTracks(
   control: Exclude<ControlKind, 'none'>,
   groups: readonly ControlGroup[],
   limits: ControlLimits,
+  settings: Settings,
 ): ControlTracks {
   const nothing = { low: null, spread: null, sums: [] };
   switch (control) {
@@ -51,9 +56,9 @@ export function controlTracks(
         spread: groups.map((group) => scatter(control, group, limits)),
       };
     case 'ewma':
-      return { ...nothing, main: averages(groups, limits) };
+      return { ...nothing, main: averages(groups, limits, settings) };
     case 'cusum':
-      return sums(groups, limits);
+      return sums(groups, limits, settings);
   }
 }
 
@@ -106,11 +111,16 @@ function byStretch(groups: readonly ControlGroup[]): { first: number; own: Contr
   return made;
 }
 
-function averages(groups: readonly ControlGroup[], limits: ControlLimits): ControlPoint[] {
+function averages(
+  groups: readonly ControlGroup[],
+  limits: ControlLimits,
+  { averageWeightMilli, averageWidthMilli }: Settings,
+): ControlPoint[] {
   return byStretch(groups).flatMap(({ own }) => {
     const chart = ewmaChart({
       values: own.map(meanOf),
-      ...ewmaSetting,
+      lambda: averageWeightMilli / 1000,
+      multiple: averageWidthMilli / 1000,
       centre: limits.centreMm,
       sigma: limits.sigmaOf(own[0]!.values.length),
       limits: 'from the start',
@@ -125,17 +135,21 @@ function averages(groups: readonly ControlGroup[], limits: ControlLimits): Contr
   });
 }
 
-function sums(groups: readonly ControlGroup[], limits: ControlLimits): ControlTracks {
+function sums(
+  groups: readonly ControlGroup[],
+  limits: ControlLimits,
+  { sumReferenceMilli, sumDecisionMilli }: Settings,
+): ControlTracks {
   const main: ControlPoint[] = [];
   const low: ControlPoint[] = [];
   const found: ControlTracks['sums'] = [];
   for (const { first, own } of byStretch(groups)) {
     const sigma = limits.sigmaOf(own[0]!.values.length);
-    const decision = cusumSetting.decisionSigmas * sigma;
+    const decision = (sumDecisionMilli / 1000) * sigma;
     const chart = cusumChart({
       values: own.map(meanOf),
       target: limits.centreMm,
-      slack: cusumSetting.slackSigmas * sigma,
+      slack: (sumReferenceMilli / 1000) * sigma,
       decision,
     });
     const ends = { centreMm: 0, lowerMm: -decision, upperMm: decision };

@@ -73,7 +73,7 @@ export function controlView(view: RunView): ControlView {
   }
   const limits = controlLimits(run.control, base);
   if (limits === null || !(limits.sigmaMm > 0)) return none('no scatter');
-  const tracks = controlTracks(run.control, groups, limits);
+  const tracks = controlTracks(run.control, groups, limits, run);
   return {
     kind: 'chart',
     control: run.control,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { chartSettings, type ChartSetting } from './chart-settings';
 import { Id, Instant, LengthPm, PositivePm, ShortText, thing } from './common';
 import { notedAt } from './noted-at';
 
@@ -28,6 +29,11 @@ export type PatternRule = z.infer<typeof PatternRule>;
 
 /** A turn of the run, counted from 1. */
 const Turn = z.int().min(1).max(1_000_000);
+
+function Milli(setting: ChartSetting) {
+  const { least, most } = chartSettings[setting];
+  return z.int().min(least).max(most);
+}
 
 /** Pieces made one after another to the same feature, or to several alike. */
 export const run = thing({
@@ -65,6 +71,18 @@ export const run = thing({
       .max(8)
       .refine((rules) => new Set(rules).size === rules.length, 'one of them stands twice')
       .describe('The pattern rules that are switched on'),
+    averageWeightMilli: Milli('averageWeightMilli').describe(
+      'EWMA: weight of the newest value, in thousandths',
+    ),
+    averageWidthMilli: Milli('averageWidthMilli').describe(
+      'EWMA: half-width of the limits, in thousandths of a standard deviation of the average',
+    ),
+    sumReferenceMilli: Milli('sumReferenceMilli').describe(
+      'CUSUM: the reference value, in thousandths of a standard deviation of what is summed',
+    ),
+    sumDecisionMilli: Milli('sumDecisionMilli').describe(
+      'CUSUM: the decision interval, in thousandths of the same',
+    ),
   },
   made: {},
 });

@@ -1,4 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { usualChartSettings } from '@/lib/schema/chart-settings';
 import type { JobSheet } from '@/lib/schema/sheet';
 
 /** What this device and this shop have chosen, as the sheets of a job need it. */
@@ -35,6 +36,12 @@ const openWithinMs = 4000;
 
 /** Lists that a sheet put aside by an earlier program does not have. */
 const addedSince: Pick<JobSheet, 'materials' | 'fitRules'> = { materials: [], fitRules: [] };
+
+/** A sheet as this program reads it: what an earlier one did not have is as it then was. */
+function asNow(sheet: JobSheet): JobSheet {
+  const runs = sheet.runs.map((run) => ({ ...usualChartSettings, ...run }));
+  return { ...addedSince, ...sheet, runs };
+}
 
 interface Shape extends DBSchema {
   jobs: { key: string; value: ShelvedJob };
@@ -82,7 +89,7 @@ export function createShelf(env: { nowMs: () => number }): Shelf {
     get: (jobId) =>
       use(async (db) => {
         const job = await db.get('jobs', jobId);
-        return job === undefined ? null : { ...job, sheet: { ...addedSince, ...job.sheet } };
+        return job === undefined ? null : { ...job, sheet: asNow(job.sheet) };
       }),
     list: () =>
       use(async (db) =>

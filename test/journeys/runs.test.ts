@@ -230,6 +230,30 @@ it('a control chart is chosen, with its stretch and its rules, by keyboard alone
   await page.context().close();
 });
 
+it('the sums are set to a reference value and an interval, kept with the run, and refused out of range', async () => {
+  const pins = await startPins(server, { quantity: 30, run: { control: 'cusum' } });
+  const scatter = [1, -2, 2, 0, -1, 2, -2, 1, 0, -1, 2, -2, 1, 0, 2, -1, 0, 1, -2, 1];
+  await measure(server, pins, scatter);
+  const page = await open(`/jobs/${pins.jobId}/runs`, phone);
+  const section = panel(page, 'Control chart');
+  await section.getByText('Decision interval 5 sigma.').waitFor();
+  await section.getByText('Chart, groups, limits, rules').tap();
+  const form = section.getByRole('form', { name: 'Settings of the chart' });
+  await form.getByLabel('Decision interval, in sigma').fill('40');
+  await form.getByRole('button', { name: 'Set these' }).tap();
+  await form.getByText('A figure from 1 to 20, to the thousandth.').waitFor();
+  expect((await sheetAt(server, pins.jobId)).runs[0]!.sumDecisionMilli).toBe(5000);
+  await form.getByLabel('Decision interval, in sigma').fill('4');
+  await form.getByLabel('Reference value, in sigma').fill('0,75');
+  await form.getByRole('button', { name: 'Set these' }).tap();
+  await section.getByText('Reference value 0.75 sigma').waitFor();
+  await section.getByText('Decision interval 4 sigma.').waitFor();
+  await expect
+    .poll(async () => (await sheetAt(server, pins.jobId)).runs[0])
+    .toMatchObject({ control: 'cusum', sumReferenceMilli: 750, sumDecisionMilli: 4000 });
+  await page.context().close();
+});
+
 it('features alike are chosen on Runs, and charted from their own nominals', async () => {
   const pins = await startPins(server, { quantity: 8, also: true });
   const page = await open(`/jobs/${pins.jobId}/runs`);

@@ -3,6 +3,7 @@ import type { ControlGroup } from '@/lib/rules/control-groups';
 import { controlSignals } from '@/lib/rules/control-signals';
 import { controlTracks } from '@/lib/rules/control-tracks';
 import { controlView, type ControlChart, type ControlView } from '@/lib/rules/control-view';
+import { usualChartSettings } from '@/lib/schema/chart-settings';
 import { ControlKind, type PatternRule, type Run } from '@/lib/schema/run';
 import individuals from '../reference/charts_individuals.json';
 import subgroups from '../reference/charts_subgroups.json';
@@ -187,11 +188,8 @@ describe('weighted averages and sums', () => {
       expected: Record<string, number[]>;
     };
 
-  it('are those of Montgomery table 9.2, with its signal, its beginning and its size', () => {
-    // SQC, tables 9.1 and 9.2: mean 10, sigma 1, k 0.5, h 5; out at 29 with C+ 5.28 and N+ 7, so the
-    // change began at 23 and the mean is 10 + 0.5 + 5.28/7 = 11.25.
-    const { inputs, expected } = caseOf('cusum-montgomery-9-1');
-    const groups = inputs.x.map((value, i): ControlGroup => ({
+  const singlesOf = (values: readonly number[]) =>
+    values.map((value, i): ControlGroup => ({
       from: i + 1,
       to: i + 1,
       mark: `W${i + 1}`,
@@ -201,14 +199,21 @@ describe('weighted averages and sums', () => {
       inBase: true,
       straddles: [],
     }));
-    const limits = {
-      centreMm: 10,
-      sigmaMm: 1,
-      main: () => ({ low: 7, high: 13 }),
-      sigmaOf: () => 1,
-      spread: null,
-    };
-    const tracks = controlTracks('cusum', groups, limits);
+  const plainLimits = {
+    centreMm: 10,
+    sigmaMm: 1,
+    main: () => ({ low: 7, high: 13 }),
+    sigmaOf: () => 1,
+    spread: null,
+  };
+
+  it('are those of Montgomery table 9.2, with its signal, its beginning and its size', () => {
+    // SQC, tables 9.1 and 9.2: mean 10, sigma 1, k 0.5, h 5; out at 29 with C+ 5.28 and N+ 7, so the
+    // change began at 23 and the mean is 10 + 0.5 + 5.28/7 = 11.25.
+    const { inputs, expected } = caseOf('cusum-montgomery-9-1');
+    const groups = singlesOf(inputs.x);
+    const limits = plainLimits;
+    const tracks = controlTracks('cusum', groups, limits, usualChartSettings);
     tracks.main.forEach(({ valueMm }, i) => expect(valueMm).toBeCloseTo(expected['s_hi']![i]!, 9));
     tracks.low!.forEach(({ valueMm }, i) => expect(-valueMm).toBeCloseTo(expected['s_lo']![i]!, 9));
     const [signal, ...more] = controlSignals(
@@ -220,6 +225,47 @@ describe('weighted averages and sums', () => {
     expect(more).toEqual([]);
     expect(signal).toMatchObject({ mark: 'W29', side: 'above', change: { beganMark: 'W23' } });
     expect(signal!.change!.meanMm).toBeCloseTo(11.25, 2);
+  });
+
+  it('keep to the reference value and the decision interval they are set to', () => {
+    // The same sums of Montgomery 9.1, k 0.5 and h 5, said in another sigma: a quarter of 2, and 2.5 of it.
+    const { inputs, expected } = caseOf('cusum-montgomery-9-1');
+    const limits = { ...plainLimits, sigmaMm: 2, sigmaOf: () => 2 };
+    const settings = { ...usualChartSettings, sumReferenceMilli: 250, sumDecisionMilli: 2500 };
+    const tracks = controlTracks('cusum', singlesOf(inputs.x), limits, settings);
+    tracks.main.forEach(({ valueMm }, i) => expect(valueMm).toBeCloseTo(expected['s_hi']![i]!, 9));
+    expect(tracks.main[0]!.upperMm).toBeCloseTo(5, 12);
+    // Of twice the reference value a sum is smaller, and of a wider interval there is no signal.
+    const other = { ...usualChartSettings, sumReferenceMilli: 1000, sumDecisionMilli: 20_000 };
+    const wide = controlTracks('cusum', singlesOf(inputs.x), plainLimits, other);
+    expect(wide.main[28]!.valueMm).toBeLessThan(expected['s_hi']![28]!);
+    expect(wide.sums[0]!.chart.signal).toBeUndefined();
+  });
+
+  it('weigh the newest as they are set to: the averages and limits of the e-Handbook', () => {
+    // 6.3.2.4: lambda 0.3, L 3, centre 50, sigma 2.0539; the limits from the start as in the reference set.
+    const { inputs, expected } = caseOf('ewma-ehb');
+    const start = caseOf('ewma-ehb-exact-limits').expected;
+    const limits = { ...plainLimits, centreMm: 50, sigmaMm: 2.0539, sigmaOf: () => 2.0539 };
+    const at = (averageWeightMilli: number, averageWidthMilli: number) =>
+      controlTracks('ewma', singlesOf(inputs.x), limits, {
+        ...usualChartSettings,
+        averageWeightMilli,
+        averageWidthMilli,
+      }).main;
+    at(300, 3000).forEach(({ valueMm, lowerMm, upperMm }, i) => {
+      expect(valueMm).toBeCloseTo(expected['ewma']![i]!, 9);
+      expect(upperMm).toBeCloseTo(start['ucl']![i]!, 9);
+      expect(lowerMm).toBeCloseTo(start['lcl']![i]!, 9);
+    });
+    const [narrow, wide] = [at(300, 1500)[19]!, at(300, 3000)[19]!];
+    expect(narrow.upperMm - 50).toBeCloseTo((wide.upperMm - 50) / 2, 12);
+  });
+
+  it('are kept with the run, and charted as it says', () => {
+    const { x } = caseOf('ewma-ehb').inputs;
+    const found = chart({ sizes: x, run: { control: 'ewma', averageWeightMilli: 300 } });
+    expect(found.main[0]!.valueMm * um).toBeCloseTo(0.3 * 52 + 0.7 * found.limits.centreMm * um, 9);
   });
 
   it('find the shift of the e-Handbook from limits of the pieces before it', () => {

@@ -13,6 +13,7 @@ const sheetOf = (seq: number, name = 'Rings', number = 1) =>
     readings: [],
     materials: [],
     fitRules: [],
+    runs: [],
   }) as unknown as JobSheet;
 
 beforeEach(() => {
@@ -45,10 +46,27 @@ it('takes an older sheet over a newer one: the notebook may have been put back f
 });
 
 it('opens a copy that an earlier program put aside, with the lists it did not have', async () => {
-  const old = { seq: 3, job: { name: 'Rings', number: 1 }, readings: [] } as unknown as JobSheet;
+  const job = { name: 'Rings', number: 1 };
+  const old = { seq: 3, job, readings: [], runs: [] } as unknown as JobSheet;
   const here = shelf();
   await here.put({ jobId: 'a', sheet: old, chosen });
   expect((await here.get('a'))!.sheet).toEqual(sheetOf(3));
+});
+
+it('opens a run of an earlier program with the settings its charts then had', async () => {
+  const sheet = { ...sheetOf(3), runs: [{ id: 'r', control: 'ewma', sumDecisionMilli: 4000 }] };
+  const here = shelf();
+  await here.put({ jobId: 'a', sheet: sheet as unknown as JobSheet, chosen });
+  expect((await here.get('a'))!.sheet.runs).toEqual([
+    {
+      id: 'r',
+      control: 'ewma',
+      averageWeightMilli: 200,
+      averageWidthMilli: 3000,
+      sumReferenceMilli: 500,
+      sumDecisionMilli: 4000,
+    },
+  ]);
 });
 
 it('has nothing of a job that was never opened here', async () => {

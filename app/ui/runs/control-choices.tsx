@@ -8,6 +8,7 @@ import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
 import { Choice } from '../primitives/choice';
 import { Field, SelectField } from '../primitives/field';
+import { ChartSettingsForm } from './chart-settings-form';
 import styles from './runs.module.css';
 
 const rules = Object.keys(patternNames) as PatternRule[];
@@ -35,6 +36,7 @@ export function ControlChoices({ run }: { run: RunView }) {
         onChange={(value) => put({ control: value as ControlKind })}
         options={kinds.map((value) => ({ value, label: controlNames[value] }))}
       />
+      <ChartSettingsForm run={kept} disabled={busy} put={put} />
       <form
         className={styles.figures}
         noValidate

@@ -5,6 +5,7 @@ import { isGrouped } from '@/lib/rules/control-groups';
 import { controlView, type ControlChart } from '@/lib/rules/control-view';
 import type { RunView } from '@/lib/rules/run-view';
 import { signalRuns } from '@/lib/rules/signal-runs';
+import { chartSettingSays } from '@/lib/text/chart-setting-words';
 import {
   controlNames,
   limitsWords,
@@ -84,6 +85,7 @@ function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
     ...chart.lineless.map(linelessWords),
     ...chart.short.map((group) => shortGroupWords(group, run.run.together)),
   ];
+  const settings = chartSettingSays(control, run.run, chosen.decimal);
   const names = trackNames(control, grouped);
   const said = signals.length === 0 ? 'No signal.' : signals.join(' ');
   return (
@@ -103,6 +105,7 @@ function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
         />
       )}
       <p className="t-sentence">{limits}</p>
+      {settings !== null && <p className="t-sentence">{settings}</p>}
       {signals.length === 0 ? (
         <p className="t-sentence">No signal.</p>
       ) : (

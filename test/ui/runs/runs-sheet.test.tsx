@@ -71,6 +71,20 @@ describe('the Runs sheet', () => {
     expect(drawn({ ...small, run, of: 30 })).toContain('W8');
   });
 
+  it('shows what the averages and the sums are set to, to be set anew, and nothing to set elsewhere', () => {
+    const sizes = wander(24, 2, -13);
+    const ewma = drawn({ sizes, run: { control: 'ewma', averageWeightMilli: 150 } });
+    expect(ewma).toContain('The newest weighs 0.15; limits at 3 sigma of the average.');
+    expect(ewma).toContain('Weight of the newest usual 0.2');
+    expect(ewma).not.toContain('Decision interval');
+    const cusum = drawn({ sizes, run: { control: 'cusum' } });
+    expect(cusum).toContain('Decision interval 5 sigma.');
+    expect(cusum).toContain('Reference value, in sigma usual 0.5');
+    expect(cusum).not.toContain('Weight of the newest');
+    const singles = drawn({ sizes, run: { control: 'single pieces' } });
+    expect(singles).not.toContain('in sigma');
+  });
+
   it('gives a capability with its limits for a steady run that is long enough', () => {
     const text = drawn({ sizes: wander(100, 2, -13), gauge: { resolutionPm: um / 10 } });
     expect(text).toMatch(/Cpk? /);
