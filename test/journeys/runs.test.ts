@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import axe, { type AxeResults } from 'axe-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { BrowserContextOptions, Page } from 'playwright-core';
@@ -251,6 +252,47 @@ it('the sums are set to a reference value and an interval, kept with the run, an
   await expect
     .poll(async () => (await sheetAt(server, pins.jobId)).runs[0])
     .toMatchObject({ control: 'cusum', sumReferenceMilli: 750, sumDecisionMilli: 4000 });
+  await page.context().close();
+});
+
+it('the run chart and the control chart are saved as PNG, SVG and CSV', async () => {
+  const pins = await startPins(server, { quantity: 30, run: { control: 'single pieces' } });
+  await measure(server, pins, growing);
+  const page = await open(`/jobs/${pins.jobId}/runs`, { ...phone, acceptDownloads: true });
+  const save = async (chart: string, name: string) => {
+    const download = page.waitForEvent('download');
+    await panel(page, chart)
+      .getByRole('button', { name: `Save as ${name}` })
+      .tap();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe(
+      `pins-pin-outside-${chart.toLowerCase().replace(' ', '-')}.${name.toLowerCase()}`,
+    );
+    return readFileSync(await file.path());
+  };
+  const high: number[] = [];
+  for (const [chart, row] of [
+    ['Run chart', /^1,Q1,9\.988000,0\.00\d+,9\.980000,10\.020000,\r$/m],
+    [
+      'Control chart',
+      /^2,Q2,9\.989000,9\.99\d+,9\.98\d+,\d+\.\d+,0\.001000,0\.\d+,0\.000000,0\.\d+,.*\r$/m,
+    ],
+  ] as const) {
+    await panel(page, chart).getByText('Save this chart').tap();
+    const png = await save(chart, 'PNG');
+    expect([...png.subarray(1, 4)]).toEqual([...Buffer.from('PNG')]);
+    high.push(png.readUInt32BE(20) / png.readUInt32BE(16));
+    const svg = (await save(chart, 'SVG')).toString();
+    expect(svg).toContain(
+      `<title>${chart === 'Run chart' ? 'Run chart of 10' : 'Control chart, single'} pieces`,
+    );
+    expect(svg.match(/<circle /g)!.length).toBeGreaterThanOrEqual(chart === 'Run chart' ? 10 : 9);
+    const rows = (await save(chart, 'CSV')).toString();
+    expect(rows.trimEnd().split('\r\n')).toHaveLength(11);
+    expect(rows).toMatch(row);
+  }
+  // Both plots of the control chart stand in its picture: 300 and 200 high, where the run chart has 460.
+  expect(high[1]! / high[0]!).toBeCloseTo(500 / 460, 1);
   await page.context().close();
 });
 

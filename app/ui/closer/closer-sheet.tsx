@@ -17,9 +17,9 @@ import { Button } from '../primitives/button';
 import { jobIndex } from '../primitives/job-index';
 import { SheetHead } from '../primitives/sheet-head';
 import { TitleBlock } from '../primitives/title-block';
+import { SaveButtons } from '../save/save-buttons';
 import frame from '../job/sheet-frame.module.css';
 import styles from './closer.module.css';
-import { saveFile } from './save-file';
 import { seriesCsv } from './series-csv';
 import { seriesSvg } from './series-svg';
 import { useHandling } from './use-handling';
@@ -124,7 +124,6 @@ function CloserOpen({ head, shown }: Props) {
     [facts, late, part.prefix, shown],
   );
   const name = `${part.name}, ${feature.name.toLowerCase()}`;
-  const fileName = `${job.name} ${name}`.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase();
   return (
     <CloserFrame job={job}>
       <main className={frame.main}>
@@ -161,27 +160,12 @@ function CloserOpen({ head, shown }: Props) {
             ))}
           </div>
           <div className={`${styles.acts} not-on-paper`}>
-            <Button onClick={() => savePicture(box.current, fileName)}>Save as PNG</Button>
-            <Button
-              onClick={() =>
-                saveFile(
-                  `${fileName}.svg`,
-                  new Blob([seriesSvg(data, words)], { type: 'image/svg+xml' }),
-                )
-              }
-            >
-              Save as SVG
-            </Button>
-            <Button
-              onClick={() =>
-                saveFile(
-                  `${fileName}.csv`,
-                  new Blob([seriesCsv(facts, part.prefix, shown.unit)], { type: 'text/csv' }),
-                )
-              }
-            >
-              Save as CSV
-            </Button>
+            <SaveButtons
+              of={`${job.name} ${name}`}
+              box={box}
+              svg={() => seriesSvg(data, words)}
+              csv={() => seriesCsv(facts, part.prefix, shown.unit)}
+            />
             <Button onClick={() => window.print()}>Print</Button>
           </div>
         </section>
@@ -236,19 +220,4 @@ function CloserTable(props: { facts: CloserFacts; window: Window; prefix: string
       )}
     </>
   );
-}
-
-function savePicture(box: HTMLElement | null, name: string): void {
-  const canvas = box?.querySelector('canvas');
-  if (canvas === null || canvas === undefined) return;
-  // On the colour of the sheet: a canvas is see-through.
-  const picture = document.createElement('canvas');
-  [picture.width, picture.height] = [canvas.width, canvas.height];
-  const pen = picture.getContext('2d')!;
-  pen.fillStyle = getComputedStyle(canvas).getPropertyValue('--sheet') || '#ffffff';
-  pen.fillRect(0, 0, picture.width, picture.height);
-  pen.drawImage(canvas, 0, 0);
-  picture.toBlob((blob) => {
-    if (blob !== null) saveFile(`${name}.png`, blob);
-  });
 }

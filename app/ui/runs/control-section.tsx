@@ -1,6 +1,6 @@
 'use client';
 
-import { useCallback, useMemo } from 'react';
+import { useCallback, useMemo, useRef } from 'react';
 import { isGrouped } from '@/lib/rules/control-groups';
 import { controlView, type ControlChart } from '@/lib/rules/control-view';
 import type { RunView } from '@/lib/rules/run-view';
@@ -20,10 +20,15 @@ import {
 import { Chart } from '../charts/chart';
 import { controlChartConfig } from '../charts/control-chart-config';
 import { controlChartData, type ControlPlotData } from '../charts/control-chart-data';
+import { controlDrawing } from '../charts/control-drawing';
 import type { Palette } from '../charts/palette';
 import { useJob } from '../job/job-provider';
+import { drawingSvg } from '../save/drawing-svg';
 import { ControlChoices } from './control-choices';
+import { controlCsv } from './control-csv';
 import { ControlTable } from './control-table';
+import { runName } from './run-name';
+import { SaveChart } from './save-chart';
 import styles from './runs.module.css';
 
 /** The control chart of a run: its plots, where its limits come from, what it signals, and its choices. */
@@ -49,7 +54,8 @@ export function ControlSection({ run }: { run: RunView }) {
 }
 
 function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
-  const { chosen } = useJob();
+  const { view, chosen } = useJob();
+  const box = useRef<HTMLDivElement>(null);
   const { control, grouped } = chart;
   const data = useMemo(() => controlChartData(run, chart, chosen), [run, chart, chosen]);
   const markOf = (turn: number) => run.pieces.find(({ ordinal }) => ordinal === turn)?.mark ?? '';
@@ -88,22 +94,26 @@ function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
   const settings = chartSettingSays(control, run.run, chosen.decimal);
   const names = trackNames(control, grouped);
   const said = signals.length === 0 ? 'No signal.' : signals.join(' ');
+  const title = `Control chart, ${names.main}, ${chart.main.length} points. ${limits} ${said}`;
+  const plots = data.spread === null ? [data.main] : [data.main, data.spread];
   return (
     <>
-      <Plot
-        data={data.main}
-        title={`Control chart, ${names.main}, ${chart.main.length} points. ${limits} ${said}`}
-        table={<ControlTable chart={chart} track="main" run={run} />}
-        height="half"
-      />
-      {data.spread !== null && (
+      <div ref={box}>
         <Plot
-          data={data.spread}
-          title={`Control chart, ${names.spread}, ${chart.spread!.length} points.`}
-          table={<ControlTable chart={chart} track="spread" run={run} />}
-          height="low"
+          data={data.main}
+          title={title}
+          table={<ControlTable chart={chart} track="main" run={run} />}
+          height="half"
         />
-      )}
+        {data.spread !== null && (
+          <Plot
+            data={data.spread}
+            title={`Control chart, ${names.spread}, ${chart.spread!.length} points.`}
+            table={<ControlTable chart={chart} track="spread" run={run} />}
+            height="low"
+          />
+        )}
+      </div>
       <p className="t-sentence">{limits}</p>
       {settings !== null && <p className="t-sentence">{settings}</p>}
       {signals.length === 0 ? (
@@ -120,6 +130,12 @@ function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
           {says}
         </p>
       ))}
+      <SaveChart
+        of={`${view.sheet.job.name} ${runName(view, run)} control chart`}
+        box={box}
+        svg={() => drawingSvg(plots.map(controlDrawing), title)}
+        csv={() => controlCsv(chart, run.nominalPm, chosen.unit)}
+      />
     </>
   );
 }

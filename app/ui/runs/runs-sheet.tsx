@@ -1,28 +1,32 @@
 'use client';
 
-import { useCallback, useMemo, useState } from 'react';
-import type { JobView } from '@/lib/rules/job-view';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { oddPieces, type OddPieces } from '@/lib/rules/odd-pieces';
 import { runDoubts } from '@/lib/rules/run-doubts';
 import type { RunView } from '@/lib/rules/run-view';
-import { countWord, driftWords } from '@/lib/text/drift-words';
+import { driftWords } from '@/lib/text/drift-words';
 import { runDoubtWords } from '@/lib/text/run-doubt-words';
 import { runHeadWords, runSentence } from '@/lib/text/run-words';
 import { Chart } from '../charts/chart';
 import type { Palette } from '../charts/palette';
 import { runChartConfig } from '../charts/run-chart-config';
 import { runChartData } from '../charts/run-chart-data';
+import { runDrawing } from '../charts/run-drawing';
 import { useJob } from '../job/job-provider';
 import { SheetFrame } from '../job/sheet-frame';
 import { Choice } from '../primitives/choice';
 import { EmptyState } from '../primitives/empty-state';
+import { drawingSvg } from '../save/drawing-svg';
 import { ControlSection } from './control-section';
 import { DialForm } from './dial-form';
 import { EventList } from './event-list';
 import { EventRow } from './event-row';
 import { NewRun } from './new-run';
+import { runCsv } from './run-csv';
+import { runName } from './run-name';
 import { RunSide } from './run-side';
 import { RunTable } from './run-table';
+import { SaveChart } from './save-chart';
 import { StruckRuns } from './struck-runs';
 import styles from './runs.module.css';
 
@@ -126,26 +130,24 @@ function RunOpen({ run }: { run: RunView }) {
 }
 
 function RunChart({ run, odd }: { run: RunView; odd: OddPieces }) {
-  const { chosen } = useJob();
+  const { view, chosen } = useJob();
   const data = useMemo(() => runChartData(run, chosen, odd.odd), [run, chosen, odd]);
   const config = useCallback((palette: Palette) => runChartConfig(data, palette), [data]);
-  const words = driftWords(run, chosen);
+  const box = useRef<HTMLDivElement>(null);
+  const title = runSentence(run, driftWords(run, chosen), chosen);
   return (
     <section className={styles.chart} aria-label="Run chart">
       <p className={styles.remark}>{data.heightTitle}</p>
-      <Chart
-        title={runSentence(run, words, chosen)}
-        config={config}
-        table={<RunTable run={run} />}
+      <div ref={box}>
+        <Chart title={title} config={config} table={<RunTable run={run} />} />
+      </div>
+      <SaveChart
+        of={`${view.sheet.job.name} ${runName(view, run)} run chart`}
+        box={box}
+        svg={() => drawingSvg([runDrawing(data)], title)}
+        csv={() => runCsv(run, chosen.unit)}
       />
       <EventRow run={run} />
     </section>
   );
-}
-
-function runName(view: JobView, run: RunView): string {
-  const part = view.parts.find((candidate) => candidate.part.id === run.feature.partId);
-  const others = run.features.length - 1;
-  const more = others === 0 ? '' : ` and ${countWord(others)} alike`;
-  return `${part?.part.name ?? ''}, ${run.feature.name.toLowerCase()}${more}`;
 }
