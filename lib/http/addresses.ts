@@ -85,7 +85,7 @@ export const addresses: readonly Address[] = [
     method: 'get',
     path: '/runs/{id}/series',
     summary: 'Every measured piece of a run with its size',
-    more: 'Two columns, in the order made: a run of any length in one small answer.',
+    more: 'Columns, in the order made: a run of any length in one small answer. Of several features alike each as its departure from its own nominal.',
     params: z.object({ id: Id }),
     answers: { 200: { says: 'The columns', body: RunSeriesAnswer } },
     problems: ['no-such-thing'],

@@ -4,7 +4,7 @@ import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
 import type { Run, RunEvent } from '@/lib/schema/run';
 import { cellKey, counted, type Cell, type Cells } from './cells';
-import { drawnLimits } from './feature-limits';
+import { runLimits } from './run-limits';
 import { runPlaces, type RunPlace } from './run-places';
 import type { Size } from './size';
 import { guardFactor, type Limits } from './verdict';
@@ -127,7 +127,7 @@ export function runView(
 
   const nominalPm = features.length === 1 ? feature.nominalPm : 0;
   const { points, aside, read } = measured(pieces, lastFresh, features.length > 1, cells);
-  const { limits, limitsDiffer } = limitsOf(features);
+  const { limits, limitsDiffer } = runLimits(features);
   const drift = driftOf(points, fresh, limits, nominalPm);
   const lastMade = points.at(-1)?.ordinal ?? 0;
   const ahead = drift?.kind === 'line' && drift.ahead.kind === 'meets' ? drift.ahead : null;
@@ -200,18 +200,6 @@ function measured(
     aside.push({ ...at, valuePm: struck.valuePm - offPm, reason: struck.reason });
   }
   return { points, aside, read };
-}
-
-/** The drawn limits; with several features their deviations where all have the same. */
-function limitsOf(features: readonly Feature[]): { limits: Limits; limitsDiffer: boolean } {
-  const [first, ...rest] = features;
-  if (rest.length === 0) return { limits: drawnLimits(first!), limitsDiffer: false };
-  const { upperPm, lowerPm } = first!;
-  const limitsDiffer = rest.some((one) => one.upperPm !== upperPm || one.lowerPm !== lowerPm);
-  return {
-    limits: limitsDiffer ? { lowerPm: null, upperPm: null } : { lowerPm, upperPm },
-    limitsDiffer,
-  };
 }
 
 function driftOf(

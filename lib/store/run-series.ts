@@ -1,26 +1,29 @@
-import {
-  runSeries,
-  type RunSeries,
-  type SeriesCorrection,
-  type SeriesReading,
-} from '@/lib/rules/run-series';
-import type { RunHead } from '@/lib/schema/run-series';
+import { alikeSeries } from '@/lib/rules/alike-series';
+import { runSeries, type SeriesCorrection, type SeriesReading } from '@/lib/rules/run-series';
+import type { RunHead, RunSeriesAnswer } from '@/lib/schema/run-series';
 import { store } from './client';
 import { findThings } from './find-things';
+import { jobSheet } from './job-sheet';
 
 /** What a run is of; null where there is no such run. */
 export async function runHead(runId: string): Promise<RunHead | null> {
   const [run] = await findThings('run', { id: runId });
   if (run === undefined) return null;
-  const [[feature], events, [job]] = await Promise.all([
+  const [[feature], alike, events, [job], parts] = await Promise.all([
     findThings('feature', { id: run.featureId }),
+    Promise.all(run.alikeIds.map((id) => findThings('feature', { id }))),
     findThings('runEvent', { runId }),
     findThings('job', { id: run.jobId }),
+    findThings('part', { jobId: run.jobId }),
   ]);
-  const [part] = await findThings('part', { id: feature!.partId });
+  const features = [feature!, ...alike.flat().filter(({ struckAt }) => struckAt === null)];
+  const partOf = new Map(parts.map((one) => [one.id, one]));
+  const part = partOf.get(feature!.partId);
   return {
     run,
     feature: feature!,
+    features,
+    turns: features.reduce((sum, one) => sum + (partOf.get(one.partId)?.quantity ?? 0), 0),
     events: events.filter(({ struckAt }) => struckAt === null),
     part: { name: part!.name, prefix: part!.prefix, quantity: part!.quantity },
     job: { id: job!.id, name: job!.name, unit: job!.unit },
@@ -29,11 +32,15 @@ export async function runHead(runId: string): Promise<RunHead | null> {
 
 /**
  * Every measured piece of a run with its size, in the order made. Cost: grows with the readings of its
- * feature and the pieces of its part, not with the rest of the job.
+ * feature and the pieces of its part, not with the rest of the job; of several features alike with the job.
  */
-export async function findRunSeries(runId: string): Promise<(RunSeries & { seq: number }) | null> {
+export async function findRunSeries(runId: string): Promise<RunSeriesAnswer | null> {
   const head = await runHead(runId);
   if (head === null) return null;
+  if (head.features.length > 1) {
+    const sheet = await jobSheet(head.job.id);
+    return sheet === null ? null : { seq: sheet.seq, ...alikeSeries(sheet, head.run) };
+  }
   const { read } = await store();
   const { id: featureId, partId } = head.feature;
   const [[latest], pieces, gauges, readings, corrections, cuts] = await Promise.all([
@@ -90,7 +97,7 @@ export async function findRunSeries(runId: string): Promise<(RunSeries & { seq: 
       (gauges as [string, number][]).map(([id, resolutionPm]) => [id, { id, resolutionPm }]),
     ),
   });
-  return { seq: latest![0] as number, ...series };
+  return { seq: latest![0] as number, ...series, marks: null };
 }
 
 type ReadingRow = [

@@ -10,27 +10,31 @@ export function closerWords(
     last: number;
     seen: {
       count: number;
-      least: { ordinal: number; sizePm: number };
-      most: { ordinal: number; sizePm: number };
+      least: { ordinal: number; sizePm: number; mark?: string };
+      most: { ordinal: number; sizePm: number; mark?: string };
     } | null;
     lowerPm: number | null;
     upperPm: number | null;
+    /** Several features alike: turns, each charted from its own nominal. */
+    alike?: boolean;
   },
   shown: Shown,
 ): string {
-  const { prefix, from, to, last, seen } = facts;
-  const figure = (pm: number) => shownLength(pm, chartStepPm[shown.unit], shown);
-  const stretch = `${prefix}${from} to ${prefix}${to} of ${last}`;
+  const { prefix, from, to, last, seen, alike = false } = facts;
+  const figure = (pm: number) =>
+    shownLength(pm, chartStepPm[shown.unit], shown, alike ? 'always' : 'needed');
+  const stretch = alike
+    ? `Turns ${from} to ${to} of ${last}`
+    : `${prefix}${from} to ${prefix}${to} of ${last}`;
   if (seen === null) return `${stretch}. Nothing measured there.`;
   const { count, least, most } = seen;
+  const at = ({ ordinal, sizePm, mark }: typeof least) =>
+    `${figure(sizePm)} at ${mark ?? `${prefix}${ordinal}`}`;
   const limits = [
     facts.lowerPm === null ? '' : `no smaller than ${figure(facts.lowerPm)}`,
     facts.upperPm === null ? '' : `no larger than ${figure(facts.upperPm)}`,
   ].filter(Boolean);
   const within = limits.length === 0 ? '' : ` Limits: ${limits.join(', ')}.`;
-  return `${stretch}, ${count} measured. Smallest ${figure(least.sizePm)} at ${prefix}${least.ordinal}, largest ${figure(most.sizePm)} at ${prefix}${most.ordinal}.${within}`;
+  const ownNominal = alike ? ' Each from its own nominal.' : '';
+  return `${stretch}, ${count} measured. Smallest ${at(least)}, largest ${at(most)}.${within}${ownNominal}`;
 }
-
-/** Said in the place of the closer look at a run of several features alike. */
-export const closerOneWords =
-  'This run charts several features together. The closer look is of one feature: start a run of it alone.';

@@ -320,6 +320,23 @@ it('features alike are chosen on Runs, and charted from their own nominals', asy
     'Q2 seat',
     'Q3 outside',
   ]);
+  // The closer look has the same turns, and follows what is read of either feature.
+  await page.getByRole('link', { name: 'Look closer' }).click();
+  await page.getByRole('heading', { name: 'Pin, outside and one alike, closer' }).waitFor();
+  const says = () => page.getByRole('status').first().textContent();
+  await expect
+    .poll(says)
+    .toBe(
+      'Turns 1 to 16 of 16, 5 measured. Smallest \u22120.004 at Q1 outside, largest +0.006 at Q2 seat. Limits: no smaller than \u22120.020, no larger than +0.020. Each from its own nominal.',
+    );
+  await measure(server, pins, [9], { featureId: pins.alsoId, nominalMm: 8, first: 3 });
+  await expect
+    .poll(says)
+    .toContain('6 measured. Smallest \u22120.004 at Q1 outside, largest +0.009 at Q3 seat.');
+  await page.getByText('The same in a table').click();
+  await page.getByRole('row', { name: 'Q3 seat +0.009' }).waitFor();
+  await page.getByRole('link', { name: 'Back to the run' }).click();
+  await page.getByRole('heading', { name: 'Pin, outside and one alike' }).waitFor();
   await page.context().close();
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { alikeSeries } from '@/lib/rules/alike-series';
 import { jobView } from '@/lib/rules/job-view';
 import { um } from './make';
 import { smallRun, smallRunSheet } from './small-run';
@@ -106,6 +107,26 @@ describe('the turns of a run', () => {
     }).runs[0]!;
     expect(run.pieces.map(({ mark }) => mark)).toEqual(['Q2', 'W3', 'Q1', 'W1', 'W2']);
     expect(run.pieces.map(({ ordinal }) => ordinal)).toEqual([1, 2, 3, 4, 5]);
+  });
+
+  it('are the same as columns for the closer look: turns, departures and names', () => {
+    const sheet = twoFeatures([-3, null, -4]);
+    const run = jobView(sheet).runs[0]!;
+    const name = run.feature.name.toLowerCase();
+    const series = alikeSeries(sheet, run.run);
+    expect(series).toEqual({
+      ordinals: [1, 2, 3, 6],
+      sizesPm: [-10 * um, -3 * um, -12 * um, -4 * um],
+      marks: [`W1 ${name}`, 'W1 crank pin', `W2 ${name}`, 'W3 crank pin'],
+    });
+    expect(series.ordinals).toEqual(run.points.map(({ ordinal }) => ordinal));
+    expect(series.marks).toEqual(run.points.map(({ mark }) => mark));
+    const [first, other] = sheet.features;
+    const struck = {
+      ...sheet,
+      features: [first!, { ...other!, struckAt: '2026-03-14T12:00:00Z' }],
+    };
+    expect(alikeSeries(struck, run.run).marks).toEqual(['W1', 'W2']);
   });
 });
 

@@ -17,6 +17,8 @@ export type CloserFacts = {
   events: readonly Pick<RunEvent, 'afterOrdinal' | 'kind' | 'note' | 'at'>[];
   /** The last piece of the batch. */
   last: number;
+  /** Several features alike: how each turn is named, and all of it from their own nominals; null for one. */
+  marks: readonly string[] | null;
 };
 
 /** A stretch of a run as plain figures; heights in steps from the nominal. */
@@ -51,6 +53,7 @@ export function closerChartData(
   const stepPm = chartStepPm[shown.unit];
   const decimals = decimalsForResolution(stepPm, shown.unit);
   const label = (pm: number) => formatLength(pm, { ...shown, decimals });
+  const sign = facts.marks === null ? ('needed' as const) : ('always' as const);
   const heightOf = (pm: number) => (pm - nominalPm) / stepPm;
   const chosen = extremes(ordinals, sizesPm, window.from, window.to, columns);
   const [start, end] = [firstAt(ordinals, window.from), firstAt(ordinals, window.to)];
@@ -61,9 +64,11 @@ export function closerChartData(
   }
   const dense = chosen.length < end - start;
   const limit = (pm: number | null) =>
-    pm === null ? null : { height: heightOf(pm), label: label(pm) };
+    pm === null
+      ? null
+      : { height: heightOf(pm), label: formatLength(pm, { ...shown, decimals, sign }) };
   return {
-    heightTitle: `from ${label(nominalPm)}, in ${label(stepPm)} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
+    heightTitle: `from ${facts.marks === null ? label(nominalPm) : 'own nominal'}, in ${label(stepPm)} ${shown.unit === 'mm' ? 'mm' : 'inch'}`,
     window,
     range: rangeOf(facts, heightOf),
     points: chosen.map((index) => {

@@ -3,9 +3,10 @@
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { useCallback, useDeferredValue, useMemo, useRef, useState, type ReactNode } from 'react';
-import { drawnLimits } from '@/lib/rules/feature-limits';
+import { runLimits } from '@/lib/rules/run-limits';
 import type { RunHead } from '@/lib/schema/run-series';
-import { closerOneWords, closerWords } from '@/lib/text/closer-words';
+import { closerWords } from '@/lib/text/closer-words';
+import { runTitle } from '@/lib/text/run-title';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import { Chart } from '../charts/chart';
 import { closerChartConfig } from '../charts/closer-chart-config';
@@ -39,21 +40,6 @@ const acts = [
 
 type Props = { head: RunHead; shown: Shown };
 
-/** A run looked at closely; of several features alike there is none. */
-export function CloserSheet({ head, shown }: Props) {
-  if (head.run.alikeIds.length === 0) return <CloserOpen head={head} shown={shown} />;
-  const { job } = head;
-  return (
-    <CloserFrame job={job}>
-      <main className={frame.main}>
-        <h1>Run, closer</h1>
-        <p className="t-sentence">{closerOneWords}</p>
-        <BackLink head={head} />
-      </main>
-    </CloserFrame>
-  );
-}
-
 function CloserFrame({ job, children }: { job: RunHead['job']; children: ReactNode }) {
   return (
     <div className={frame.page}>
@@ -72,25 +58,27 @@ function BackLink({ head: { job, run } }: { head: RunHead }) {
 }
 
 /** A run of any length looked at closely: moved along, looked nearer at, taken away as a picture or figures. */
-function CloserOpen({ head, shown }: Props) {
-  const { run, feature, part, job, events } = head;
+export function CloserSheet({ head, shown }: Props) {
+  const { run, feature, features, turns, part, job, events } = head;
+  const alike = features.length > 1;
   const router = useRouter();
   const onHead = useCallback(() => router.refresh(), [router]);
   const { series, trouble } = useSeries(run.id, job.id, onHead);
   const [asked, setAsked] = useState<Window | null>(null);
   const box = useRef<HTMLDivElement>(null);
   const facts = useMemo<CloserFacts>(() => {
-    const limits = drawnLimits(feature);
+    const { limits } = runLimits(features);
     const ordinals = series?.ordinals ?? [];
     return {
       ordinals,
       sizesPm: series?.sizesPm ?? [],
-      nominalPm: feature.nominalPm,
+      nominalPm: alike ? 0 : feature.nominalPm,
       ...limits,
       events,
-      last: Math.max(part.quantity, ordinals.at(-1) ?? 1),
+      last: Math.max(turns, ordinals.at(-1) ?? 1),
+      marks: alike ? (series?.marks ?? []) : null,
     };
-  }, [series, feature, events, part.quantity]);
+  }, [series, feature, features, alike, events, turns]);
   const seen = asked === null ? wholeWindow(facts.last) : within(asked, facts.last);
   const { act } = useHandling({ box, window: seen, last: facts.last, setWindow: setAsked });
   const data = useMemo(
@@ -101,6 +89,7 @@ function CloserOpen({ head, shown }: Props) {
   const at = (index: number) => ({
     ordinal: facts.ordinals[index]!,
     sizePm: facts.sizesPm[index]!,
+    ...(facts.marks === null ? {} : { mark: facts.marks[index]! }),
   });
   const words = closerWords(
     {
@@ -114,6 +103,7 @@ function CloserOpen({ head, shown }: Props) {
           : { count: data.seen.count, least: at(data.seen.least), most: at(data.seen.most) },
       lowerPm: facts.lowerPm,
       upperPm: facts.upperPm,
+      alike,
     },
     shown,
   );
@@ -123,7 +113,7 @@ function CloserOpen({ head, shown }: Props) {
     () => <CloserTable facts={facts} window={late} prefix={part.prefix} shown={shown} />,
     [facts, late, part.prefix, shown],
   );
-  const name = `${part.name}, ${feature.name.toLowerCase()}`;
+  const name = runTitle(part.name, features);
   return (
     <CloserFrame job={job}>
       <main className={frame.main}>
@@ -198,17 +188,24 @@ function CloserTable(props: { facts: CloserFacts; window: Window; prefix: string
         <thead>
           <tr>
             <th scope="col">Piece</th>
-            <th scope="col">Size, {shown.unit === 'mm' ? 'mm' : 'inch'}</th>
+            <th scope="col">
+              {facts.marks === null ? 'Size' : 'From its nominal'},{' '}
+              {shown.unit === 'mm' ? 'mm' : 'inch'}
+            </th>
           </tr>
         </thead>
         <tbody>
           {indices.map((i) => (
             <tr key={facts.ordinals[i]}>
-              <th scope="row">
-                {prefix}
-                {facts.ordinals[i]}
-              </th>
-              <td>{shownLength(facts.sizesPm[i]!, step, shown)}</td>
+              <th scope="row">{facts.marks?.[i] ?? `${prefix}${facts.ordinals[i]}`}</th>
+              <td>
+                {shownLength(
+                  facts.sizesPm[i]!,
+                  step,
+                  shown,
+                  facts.marks === null ? 'needed' : 'always',
+                )}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -7,12 +7,13 @@ import { csvLength, csvText } from '../save/csv-cell';
  * limit, in the unit shown, with a point for the decimal sign, to a nanometre or ten-millionth of an inch.
  */
 export function seriesCsv(facts: CloserFacts, prefix: string, unit: LengthUnit): string {
-  const { ordinals, sizesPm, lowerPm, upperPm } = facts;
+  const { ordinals, sizesPm, lowerPm, upperPm, marks } = facts;
   const limits = `${csvLength(lowerPm, unit)},${csvLength(upperPm, unit)}`;
   const rows = ordinals.map(
     (ordinal, i) =>
-      `${ordinal},${csvText(`${prefix}${ordinal}`)},${csvLength(sizesPm[i]!, unit)},${limits}`,
+      `${ordinal},${csvText(marks?.[i] ?? `${prefix}${ordinal}`)},${csvLength(sizesPm[i]!, unit)},${limits}`,
   );
-  const head = `piece,mark,size ${unit},lower limit ${unit},upper limit ${unit}`;
+  const what = marks === null ? 'piece,mark,size' : 'turn,mark,from nominal';
+  const head = `${what} ${unit},lower limit ${unit},upper limit ${unit}`;
   return [head, ...rows, ''].join('\r\n');
 }

@@ -82,9 +82,7 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
             Log {place.mark}
           </LinkButton>
         )}
-        {run.features.length === 1 && (
-          <LinkButton href={`/runs/${run.run.id}`}>Look closer</LinkButton>
-        )}
+        <LinkButton href={`/runs/${run.run.id}`}>Look closer</LinkButton>
         <Button onClick={() => setNoting(true)} aria-expanded={noting}>
           Note an event
         </Button>

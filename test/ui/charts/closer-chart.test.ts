@@ -19,6 +19,7 @@ const facts = (
     lowerPm: nominalPm,
     upperPm: nominalPm + 18 * um,
     events: [],
+    marks: null,
     last: sizesUm.length,
     ...over,
   };

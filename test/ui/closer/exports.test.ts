@@ -3,7 +3,8 @@ import { seriesCsv } from '@/app/ui/closer/series-csv';
 import { seriesSvg } from '@/app/ui/closer/series-svg';
 import { closerChartData, type CloserFacts } from '@/app/ui/charts/closer-chart-data';
 import { wholeWindow } from '@/app/ui/charts/window';
-import { closerOneWords, closerWords } from '@/lib/text/closer-words';
+import { closerWords } from '@/lib/text/closer-words';
+import { runTitle } from '@/lib/text/run-title';
 
 const um = 1_000_000;
 const mm = { unit: 'mm', decimal: '.' } as const;
@@ -15,6 +16,7 @@ const facts: CloserFacts = {
   upperPm: null,
   events: [],
   last: 4,
+  marks: null,
 };
 
 describe('seriesCsv', () => {
@@ -66,8 +68,61 @@ describe('closerWords', () => {
   });
 });
 
-it('says why a run of several features has no closer look', () => {
-  expect(closerOneWords).toBe(
-    'This run charts several features together. The closer look is of one feature: start a run of it alone.',
-  );
+describe('several features alike', () => {
+  const alike: CloserFacts = {
+    ...facts,
+    ordinals: [1, 2, 5],
+    sizesPm: [-4 * um, 5 * um, 0],
+    nominalPm: 0,
+    lowerPm: -3 * um,
+    upperPm: 3 * um,
+    marks: ['Q1 outside', 'Q1 seat', 'Q3 outside'],
+    last: 8,
+  };
+
+  it('are drawn from their own nominals, with their limits as departures', () => {
+    const data = closerChartData(alike, wholeWindow(8), 100, mm);
+    expect(data.heightTitle).toBe('from own nominal, in 0.001 mm');
+    expect(data.points.map(({ ordinal, height, outside }) => [ordinal, height, outside])).toEqual([
+      [1, -4, true],
+      [2, 5, true],
+      [5, 0, false],
+    ]);
+    expect(data.upper).toEqual({ height: 3, label: '+0.003' });
+    expect(data.lower).toEqual({ height: -3, label: '\u22120.003' });
+  });
+
+  it('are saved by their turns and their names', () => {
+    const [head, first, second] = seriesCsv(alike, 'Q', 'mm').split('\r\n');
+    expect(head).toBe('turn,mark,from nominal mm,lower limit mm,upper limit mm');
+    expect(first).toBe('1,Q1 outside,-0.004000,-0.003000,0.003000');
+    expect(second).toBe('2,Q1 seat,0.005000,-0.003000,0.003000');
+  });
+
+  it('are told as turns', () => {
+    const words = closerWords(
+      {
+        prefix: 'Q',
+        from: 1,
+        to: 8,
+        last: 8,
+        seen: {
+          count: 3,
+          least: { ordinal: 1, sizePm: -4 * um, mark: 'Q1 outside' },
+          most: { ordinal: 2, sizePm: 5 * um, mark: 'Q1 seat' },
+        },
+        lowerPm: -3 * um,
+        upperPm: 3 * um,
+        alike: true,
+      },
+      mm,
+    );
+    expect(words).toBe(
+      'Turns 1 to 8 of 8, 3 measured. Smallest \u22120.004 at Q1 outside, largest +0.005 at Q1 seat. Limits: no smaller than \u22120.003, no larger than +0.003. Each from its own nominal.',
+    );
+    expect(runTitle('Pin', [{ name: 'Outside' }, { name: 'Seat' }])).toBe(
+      'Pin, outside and one alike',
+    );
+    expect(runTitle('Pin', [{ name: 'Outside' }])).toBe('Pin, outside');
+  });
 });
