@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { capabilityWords, type NoCapabilityReason } from '@/lib/text/capability-words';
-import { closerOneWords, closerWords } from '@/lib/text/closer-words';
+import { closerWords } from '@/lib/text/closer-words';
 import { straddleWords, withinPieceWords } from '@/lib/text/control-words';
 import { driftWords, type DriftFacts } from '@/lib/text/drift-words';
 import { eventWords } from '@/lib/text/event-words';
@@ -409,9 +409,6 @@ describe('a run', () => {
     );
     expect(closerWords({ ...stretch, upperPm: 12 * mm, seen }, shown)).toBe(
       `${said} Limits: no larger than 12.000.`,
-    );
-    expect(closerOneWords).toBe(
-      'This run charts several features together. The closer look is of one feature: start a run of it alone.',
     );
     const run = {
       feature: { asDrawn: '12.000 0 / −0.027' },
