@@ -3,6 +3,7 @@ import type { JobStart } from '@/lib/schema/new-job';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
 import { readDrawn, type ReadDrawn } from './drawn-feature';
 import { isExternal, isInternal } from './feature-sides';
+import { fitName } from './fit-name';
 import { readWanted, type FitSaid, type WantedFault } from './ways/read-wanted';
 
 /** A job as it is being written down from a drawing; everything is text until it is kept. */
@@ -132,7 +133,7 @@ export function draftJob(
     id: newId(),
     internalFeatureId: tied.internal.id,
     externalFeatureId: tied.external.id,
-    name: `${partOf(tied.external.partId)} in ${partOf(tied.internal.partId).toLowerCase()}`,
+    name: fitName(partOf(tied.external.partId), partOf(tied.internal.partId)),
     ...wanted.fields,
   });
   return { kind: 'job', start };

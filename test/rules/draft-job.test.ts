@@ -70,6 +70,16 @@ describe('draftJob', () => {
     });
   });
 
+  it('takes two parts with names as long as a name may be', () => {
+    const parts = draft.parts.map((part) => ({
+      ...part,
+      name: part.name.repeat(30).slice(0, 120),
+    }));
+    const made = draftJob({ ...draft, parts }, '.', newId);
+    if (made.kind !== 'job') throw new Error('no job');
+    expect(JobStart.safeParse(made.start).error?.issues ?? []).toEqual([]);
+  });
+
   it('reads a bore at three stations from the top, two ways across', () => {
     const made = draftJob(draft, '.', newId);
     if (made.kind !== 'job') throw new Error('no job');

@@ -4,6 +4,7 @@ import { useState, type FormEvent } from 'react';
 import type { Fit } from '@/lib/schema/fit';
 import { uuidv7 } from '@/lib/outbox/ids';
 import { isExternal, isInternal } from '@/lib/rules/feature-sides';
+import { fitName } from '@/lib/rules/fit-name';
 import { keptWanted } from '@/lib/rules/ways/kept-wanted';
 import { readWanted, type FitSaid, type WantedFault } from '@/lib/rules/ways/read-wanted';
 import { noSidesWords, onePartWords } from '@/lib/text/fits-sheet-words';
@@ -163,10 +164,11 @@ export function WantedForm({ fit, onDone, onLeave }: Props) {
 
   /** "Ram in barrel"; with the name of the bore where another fit is called so already. */
   function nameOf(): string {
-    const bore = (partOf(internalId)?.name ?? 'bore').toLowerCase();
-    const name = `${partOf(externalId)?.name ?? 'Shaft'} in ${bore}`;
+    const bore = partOf(internalId)?.name ?? 'bore';
+    const shaft = partOf(externalId)?.name ?? 'Shaft';
+    const name = fitName(shaft, bore);
     const taken = view.fits.some((one) => one.fit.name === name && one.fit.id !== fit?.id);
     const feature = view.sheet.features.find(({ id }) => id === internalId);
-    return taken && feature !== undefined ? `${name}, ${feature.name.toLowerCase()}` : name;
+    return taken && feature !== undefined ? fitName(shaft, bore, feature.name) : name;
   }
 }

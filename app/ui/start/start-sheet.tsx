@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useMemo, useState, type FormEvent } from 'react';
 import { draftJob, tiedFeatures, type DraftFault, type DraftJob } from '@/lib/rules/draft-job';
 import { readDrawn } from '@/lib/rules/drawn-feature';
+import { fitName } from '@/lib/rules/fit-name';
 import { isSaid, nothingSaid } from '@/lib/rules/ways/read-wanted';
 import type { FitRule } from '@/lib/schema/fit-rule';
 import type { Material } from '@/lib/schema/material';
@@ -113,7 +114,7 @@ export function StartSheet({ decimal, unit, materials, rules }: Props) {
       </Button>
       {tied !== null && draft.fit !== null && (
         <FitFields
-          title={`${tied.external.name || 'The outside'} in ${(tied.internal.name || 'the bore').toLowerCase()}`}
+          title={fitName(tied.external.name || 'The outside', tied.internal.name || 'the bore')}
           said={draft.fit}
           borePm={tied.internal.nominalPm}
           shaftPm={tied.external.nominalPm}
