@@ -74,7 +74,8 @@ function reasonWords(
     case 'no spread':
       return 'Every piece reads the same: the gauge shows no spread to go by. Measure with a finer one.';
     case 'too few':
-      return `${pieces === 0 ? 'No' : capital(countWord(pieces))} ${pieces === 1 ? 'piece is' : 'pieces are'} too few to say: thirty steady ones are wanted${pieces === 0 ? '' : `, ${wanted - pieces} more`}.`;
+      if (pieces === 0) return 'Nothing is measured yet. Thirty steady pieces are wanted.';
+      return `${capital(countWord(pieces))} ${pieces === 1 ? 'piece is' : 'pieces are'} too few to say: thirty steady ones are wanted, ${wanted - pieces} more.`;
     case 'drifting':
       return 'It drifts between events, so there is no one spread to speak of. Hold it still by smaller offsets oftener, then thirty pieces.';
     case 'not steady':

@@ -355,7 +355,7 @@ describe('capability in words', () => {
     expect(says('too few')).toBe(
       '12 pieces are too few to say: thirty steady ones are wanted, 18 more.',
     );
-    expect(says('too few', 0)).toBe('No pieces are too few to say: thirty steady ones are wanted.');
+    expect(says('too few', 0)).toBe('Nothing is measured yet. Thirty steady pieces are wanted.');
     expect(says('drifting')).toContain('Hold it still by smaller offsets oftener, then thirty');
     expect(says('not steady')).toContain(
       'farther out than chance puts one of so many. Find what happened there, then thirty steady ones.',

@@ -294,7 +294,7 @@ describe('a run', () => {
       null,
       'Every piece reads the same: the gauge shows no spread to go by. Measure with a finer one.',
     ],
-    ['too few', 0, null, 'No pieces are too few to say: thirty steady ones are wanted.'],
+    ['too few', 0, null, 'Nothing is measured yet. Thirty steady pieces are wanted.'],
     ['too few', 1, null, 'One piece is too few to say: thirty steady ones are wanted, 29 more.'],
     ['too few', 12, null, '12 pieces are too few to say: thirty steady ones are wanted, 18 more.'],
     [
