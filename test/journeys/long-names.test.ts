@@ -65,5 +65,23 @@ it('takes a bush and a shaft with names of sixty characters, and a gauge, and sh
     expect(beyond, `${width} wide`).toBe(0);
     expect(right, `${width} wide`).toBeLessThanOrEqual(width);
   }
+
+  // With it chosen, the entry keeps within the window and says the place as well.
+  await row.click();
+  const line = page.getByLabel(/^Reading, top, across A/);
+  const about = page.getByRole('button', { name: /^Gauge and unit/ });
+  for (const width of [320, 768, 1024, 1280]) {
+    await page.setViewportSize({ width, height: 800 });
+    await line.waitFor();
+    for (const part of [line, about, page.getByRole('button', { name: 'Log', exact: true })]) {
+      const right = await part.evaluate((element) => element.getBoundingClientRect().right);
+      expect(right, `${width} wide`).toBeLessThanOrEqual(width);
+    }
+    const place = await page
+      .locator('form')
+      .getByText('top, across A', { exact: true })
+      .evaluate((element) => element.getBoundingClientRect().width);
+    expect(place, `${width} wide`).toBeGreaterThan(80);
+  }
   await page.context().close();
 }, 60_000);
