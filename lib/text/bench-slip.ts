@@ -1,12 +1,16 @@
 import { formatLength } from '@/lib/units/format-length';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import type { SlipKind } from '@/lib/schema/reading';
+import { capital } from './capital';
 import { shownLength, type Shown } from './shown-size';
+import { typedAside } from './typed-aside';
 
 /** A held reading and what it is held against. Lengths in pm. */
 export type SlipFactsShown = {
   kind: SlipKind;
   valuePm: number;
+  /** The keys pressed, and the unit they were taken in; left out, they are the size as it is shown. */
+  typed?: { text: string; unit: 'mm' | 'in' };
   insteadPm: number | null;
   stepPm: number | null;
   /** The end of the gauge's range it lies beyond. */
@@ -57,13 +61,13 @@ export const slipReasons = {
  * nothing it is held against.
  */
 export function blindSlipQuestion(
-  facts: Pick<SlipFactsShown, 'valuePm' | 'resolutionPm'>,
+  facts: Pick<SlipFactsShown, 'valuePm' | 'resolutionPm' | 'typed'>,
   shown: Shown,
 ): SlipQuestion {
   const typed = shownLength(facts.valuePm, facts.resolutionPm, shown);
   return {
     title: 'Is this what the gauge said?',
-    rows: [{ label: 'As typed', figure: typed, suspect: true }],
+    rows: [typedRow(facts.typed, typed, shown)],
     suspect: [0, typed.length],
   };
 }
@@ -81,7 +85,7 @@ export function slipQuestion(facts: SlipFactsShown, shown: Shown): SlipQuestion 
   const finestPm = Math.min(facts.resolutionPm, facts.gauge.resolutionPm);
   const instead =
     facts.insteadPm === null ? null : shownLength(Math.round(facts.insteadPm), finestPm, shown);
-  const rows: SlipQuestion['rows'] = [{ label: 'As typed', figure: typed, suspect: true }];
+  const rows: SlipQuestion['rows'] = [typedRow(facts.typed, typed, shown)];
   const middle = insteadRow(facts, instead, shown);
   if (middle !== null) rows.push(middle);
   const expected = expectedRow(facts, shown);
@@ -89,6 +93,16 @@ export function slipQuestion(facts: SlipFactsShown, shown: Shown): SlipQuestion 
   const history = historyRow(facts, shown);
   if (history !== null) rows.push(history);
   return { title: titleOf(facts, typed, instead, shown), rows, suspect: doubted(typed, instead) };
+}
+
+/** "As typed 18.498"; of a size typed in another way, how: "Typed .4996mm 0.019669". */
+function typedRow(
+  typed: SlipFactsShown['typed'],
+  figure: string,
+  { unit }: Shown,
+): SlipQuestion['rows'][number] {
+  const aside = typed === undefined ? '' : typedAside(typed, { text: figure, unit });
+  return { label: aside === '' ? 'As typed' : capital(aside), figure, suspect: true };
 }
 
 function titleOf(

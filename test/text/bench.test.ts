@@ -258,6 +258,22 @@ describe('slipQuestion', () => {
     expect(of({ ...far, kind: 'thimble turn' }).rows).toHaveLength(2);
   });
 
+  it.each([
+    ['18.498', 'mm', 'As typed'],
+    ['+.5', 'mm', 'Typed +.5 mm'],
+    ['98', 'mm', 'Typed 98'],
+    ['.7283', 'in', 'Typed .7283 in'],
+    ['.7283in', 'mm', 'Typed .7283in'],
+  ] as const)(
+    'says how it was typed where that is not the size shown: %s %s',
+    (text, unit, label) => {
+      const row = { label, figure: '18.498', suspect: true };
+      expect(of({ typed: { text, unit } }).rows[0]).toEqual(row);
+      const hidden = { valuePm: 18_498 * um, resolutionPm: um, typed: { text, unit } };
+      expect(blindSlipQuestion(hidden, shown).rows).toEqual([row]);
+    },
+  );
+
   it('tells nothing of the others while they are hidden', () => {
     expect(blindSlipQuestion({ valuePm: 18_498 * um, resolutionPm: um }, shown)).toEqual({
       title: 'Is this what the gauge said?',

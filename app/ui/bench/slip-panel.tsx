@@ -54,12 +54,17 @@ export function heldQuestion(
   held: Standing,
   found: { slip: Slip; gauge: Gauge; othersPm: readonly number[] },
 ): SlipQuestion {
-  if (bench.blind !== null) return blindSlipQuestion(held, bench.chosen);
+  const { valuePm, resolutionPm, text, unit } = held;
+  const typed = { text, unit };
+  if (bench.blind !== null) {
+    return blindSlipQuestion({ valuePm, resolutionPm, typed }, bench.chosen);
+  }
   const { slip, gauge, othersPm } = found;
   return slipQuestion(
     {
       kind: slip.kind,
-      valuePm: held.valuePm,
+      valuePm,
+      typed,
       insteadPm: slip.insteadPm,
       stepPm: slip.stepPm,
       stopsAtPm: slip.stopsAtPm,
@@ -68,7 +73,7 @@ export function heldQuestion(
       othersMeanPm: othersPm.length === 0 ? null : meanOf(othersPm),
       elsewhere: slip.elsewhere === null ? null : elsewhereName(bench, slip.elsewhere),
       gauge,
-      resolutionPm: held.resolutionPm,
+      resolutionPm,
       repeatPm: bench.view.cells.history.get(held.gaugeId)?.sdPm ?? null,
     },
     bench.chosen,
