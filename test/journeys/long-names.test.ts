@@ -3,7 +3,8 @@ import { freshDatabase } from '../setup/fresh-database';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
 
-// Names as long as a drawing gives them: nothing they stand in is refused, and nothing is cut off.
+// A job in inches with names as long as a drawing gives them: nothing they stand in is refused, and
+// nothing is cut off.
 
 const bush = 'Guide bush, phosphor bronze, for the cross-slide nut housing';
 const shaft = 'Guide shaft, ground silver steel, of the cross-slide housing';
@@ -35,17 +36,18 @@ it('takes a bush and a shaft with names of sixty characters, and a gauge, and sh
 
   await page.goto(`${server.url}/start`);
   await page.getByLabel('Job', { exact: true }).fill('Cross-slide');
+  await page.getByText('Inches', { exact: true }).click();
   for (const [part, drawn, name] of [
-    ['Part 1', '12 H7', bush],
-    ['Part 2', '12 g6', shaft],
+    ['Part 1', '1/2 H7', bush],
+    ['Part 2', '1/2 g6', shaft],
   ] as const) {
     const region = page.getByRole('region', { name: part });
     await region.getByLabel('How many').fill('6');
     await region.getByLabel('As drawn').fill(drawn);
     await region.getByLabel('Part', { exact: true }).fill(name);
   }
-  await page.getByLabel('Least clearance').fill('0.006');
-  await page.getByLabel('Most clearance').fill('0.035');
+  await page.getByLabel('Least clearance').fill('.0002');
+  await page.getByLabel('Most clearance').fill('.0014');
   await page.getByRole('button', { name: 'Start the job' }).click();
   await page.waitForURL(/\/jobs\/[0-9a-f-]+\/board/);
   const job = page.url().replace(/\/board$/, '');
@@ -83,5 +85,6 @@ it('takes a bush and a shaft with names of sixty characters, and a gauge, and sh
       .evaluate((element) => element.getBoundingClientRect().width);
     expect(place, `${width} wide`).toBeGreaterThan(80);
   }
+  expect(chromium.faults).toEqual([]);
   await page.context().close();
 }, 60_000);

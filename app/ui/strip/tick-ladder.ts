@@ -57,10 +57,13 @@ export function tickLadder(question: TickQuestion): TickLadder {
 
 type Step = { pm: number; mantissa: 1 | 2 | 5; decimals: number };
 
-/** 127 pm (5e-9 in) is the finest step that is a whole number of pm in inches; 2 km the coarsest. */
+/**
+ * 127 pm (5e-9 in) is the finest step that is a whole number of pm in inches; the coarsest are 5 km and
+ * 50 000 in, which a double still counts in whole pm.
+ */
 function steps(unit: LengthUnit): Step[] {
   const all: Step[] = [];
-  for (let power = unit === 'mm' ? -9 : -8; power <= 6; power += 1) {
+  for (let power = unit === 'mm' ? -9 : -8; power <= (unit === 'mm' ? 6 : 4); power += 1) {
     for (const mantissa of [1, 2, 5] as const) {
       const tens = 10 ** Math.abs(power);
       const pm = mantissa * (power < 0 ? pmPerUnit(unit) / tens : pmPerUnit(unit) * tens);

@@ -199,6 +199,14 @@ describe('fitRulesLayout', () => {
     }
   });
 
+  it('can be laid out before it has a width, in either unit', () => {
+    for (const unit of ['mm', 'in'] as const) {
+      for (const widthPx of [0, 1, 16, 40, 120]) {
+        expect(() => fitRulesLayout({ ...fanFit, unit }, widthPx)).not.toThrow();
+      }
+    }
+  });
+
   it('never lets two words touch, however many pieces and however narrow', () => {
     const sizes = fc.array(fc.integer({ min: 0, max: 20 }), { minLength: 1, maxLength: 20 });
     const widths = fc.integer({ min: 640, max: 1300 });

@@ -37,6 +37,16 @@ describe('tickLadder', () => {
     expect(ladder.decimals).toBe(dec);
   });
 
+  it.each(['mm', 'in'] as const)(
+    'has steps that are whole pm on a picture of no width, in %s',
+    (unit) => {
+      for (const pxPerPm of [0, -1e-9, 1e-30]) {
+        const { minorPm, majorPm } = tickLadder({ ...question(1, unit, null), pxPerPm });
+        expect([minorPm, majorPm].every(Number.isSafeInteger), `${pxPerPm} px a pm`).toBe(true);
+      }
+    },
+  );
+
   it('shows the decimals of the gauge once the minor tick is its step', () => {
     // 0.01 mm is 35.8 px; the major step 0.02 has two decimals, as has the gauge.
     expect(tickLadder(question(0.1, 'mm', 0.01 * mm)).decimals).toBe(2);
