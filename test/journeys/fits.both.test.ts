@@ -188,11 +188,22 @@ it('keeps what the pairing is to be best at with the fit', async () => {
   await pairs(page).getByText('Chosen so the worst pair is best.').waitFor();
 }); // prettier-ignore
 
+/** What has the focus, in its own words. */
+const focused = (page: Page) =>
+  page.evaluate(() => document.activeElement?.textContent?.replaceAll(/\s+/g, ' ').slice(0, 60));
+
 it('makes a pair final, with its mark, its clearance as made, who and when', async () => {
   await pairs(page).getByRole('button', { name: 'Make final P1 in L1' }).click();
   const row = pairRow(page, 'P1', 'L1');
   await row.getByText(/final, mark 1, made with 0\.010 ± 0\.00\d clear, M\. Hale, \d+ /).waitFor();
   await cell(page, /^P1 in L1.*final$/).waitFor();
+  // The button is gone; the keyboard goes on from the row, and reaches the next button with Tab.
+  await expect.poll(() => focused(page)).toContain('P1 in L1');
+  await page.keyboard.press('Tab');
+  await expect.poll(() => focused(page)).toBe('Undo the pair P1 in L1');
+  await page.keyboard.press('Enter');
+  await row.getByRole('button', { name: 'Leave it final' }).press('Enter');
+  await expect.poll(() => focused(page)).toContain('P1 in L1');
   const kept = (await fanSheet(fan)).pairs.find(({ state }) => state === 'final')!;
   expect(kept).toMatchObject({ mark: '1', clearancePm: 10_000_000 });
   expect(kept.looks).toHaveLength(1);

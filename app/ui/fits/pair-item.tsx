@@ -1,5 +1,6 @@
 'use client';
 
+import { useRef } from 'react';
 import type { ChosenPair, FitView } from '@/lib/rules/fit-view';
 import { clearanceVerdict } from '@/lib/text/matrix-words';
 import { asMadeWords } from '@/lib/text/pair-record-words';
@@ -33,8 +34,11 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
     chosen,
   );
   const isFinal = pair.state === 'final';
+  const row = useRef<HTMLLIElement>(null);
+  // The button that was pressed is gone: the keyboard goes on from the row.
+  const goOnHere = () => row.current?.focus({ preventScroll: true });
   return (
-    <li data-flag={pair.flag === null ? undefined : ''}>
+    <li ref={row} tabIndex={-1} data-flag={pair.flag === null ? undefined : ''}>
       <span className={styles.marks}>
         {external} <span className={styles.remark}>in</span> {internal}
       </span>{' '}
@@ -55,10 +59,11 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
           <UndoPair
             name={name}
             busy={acts.busy}
-            onUndo={(reason) => void acts.undo(pair, reason)}
+            onUndo={(reason) => void acts.undo(pair, reason).then(goOnHere)}
+            onLeave={goOnHere}
           />
         ) : (
-          <Button disabled={acts.busy} onClick={() => void acts.makeFinal(pair)}>
+          <Button disabled={acts.busy} onClick={() => void acts.makeFinal(pair).then(goOnHere)}>
             Make final<span className="unseen"> {name}</span>
           </Button>
         )}

@@ -11,10 +11,12 @@ type Props = {
   name: string;
   busy: boolean;
   onUndo: (reason: string) => void;
+  /** It stays final after all. */
+  onLeave: () => void;
 };
 
 /** Undoing a final pair asks why; the answer is kept with who and when. */
-export function UndoPair({ name, busy, onUndo }: Props) {
+export function UndoPair({ name, busy, onUndo, onLeave }: Props) {
   const [open, setOpen] = useState(false);
   const [reason, setReason] = useState('');
   const [lacks, setLacks] = useState(false);
@@ -43,7 +45,14 @@ export function UndoPair({ name, busy, onUndo }: Props) {
         <Button kind="warm" type="submit" disabled={busy}>
           Undo it
         </Button>
-        <Button onClick={() => setOpen(false)}>Leave it final</Button>
+        <Button
+          onClick={() => {
+            setOpen(false);
+            onLeave();
+          }}
+        >
+          Leave it final
+        </Button>
       </div>
     </form>
   );
