@@ -228,6 +228,7 @@ it('loses the flag when somebody looks at it and lets it stand, which is on its 
   const row = pairRow(page, 'P1', 'L1');
   await row.getByRole('button', { name: /^Looked at: let it stand/ }).click();
   await expect.poll(() => row.getByText('was taken back').count()).toBe(0);
+  await expect.poll(() => focused(page)).toContain('P1 in L1');
   await row.getByText('Record').click();
   await row.getByText(/made final by M\. Hale, 0\.010 ± /).waitFor();
   await row.getByText(/let stand by M\. Hale, 0\.010 ± /).waitFor();

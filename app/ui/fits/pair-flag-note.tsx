@@ -7,10 +7,17 @@ import { Button } from '../primitives/button';
 import type { PairActs } from './use-pair-acts';
 import styles from './pairs.module.css';
 
-type Props = { fit: FitView; pair: ChosenPair; acts: PairActs; stepPm: number };
+type Props = {
+  fit: FitView;
+  pair: ChosenPair;
+  acts: PairActs;
+  stepPm: number;
+  /** It was looked at and let stand; this note is gone then. */
+  onStood: () => void;
+};
 
 /** What has changed under a final pair since somebody looked at it: what, from what to what, and two ways on. */
-export function PairFlagNote({ pair, acts, stepPm }: Props) {
+export function PairFlagNote({ pair, acts, stepPm, onStood }: Props) {
   const { view, chosen } = useJob();
   const { flag } = pair;
   if (flag === null) return null;
@@ -32,7 +39,7 @@ export function PairFlagNote({ pair, acts, stepPm }: Props) {
           <li key={JSON.stringify(change)}>{changeWords(change, names, chosen)}</li>
         ))}
       </ul>
-      <Button disabled={acts.busy} onClick={() => void acts.letStand(pair)}>
+      <Button disabled={acts.busy} onClick={() => void acts.letStand(pair).then(onStood)}>
         Looked at: let it stand
         <span className="unseen">
           , {names.external} in {names.internal}

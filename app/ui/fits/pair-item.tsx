@@ -68,7 +68,9 @@ export function PairItem({ fit, pair, marks, acts, stepPm }: Props) {
           </Button>
         )}
       </span>
-      {pair.flag !== null && <PairFlagNote fit={fit} pair={pair} acts={acts} stepPm={stepPm} />}
+      {pair.flag !== null && (
+        <PairFlagNote fit={fit} pair={pair} acts={acts} stepPm={stepPm} onStood={goOnHere} />
+      )}
       {isFinal && <PairRecord fit={fit} pair={pair} acts={acts} stepPm={stepPm} />}
     </li>
   );
