@@ -189,8 +189,8 @@ it('keeps what the pairing is to be best at with the fit', async () => {
 }); // prettier-ignore
 
 /** What has the focus, in its own words. */
-const focused = (page: Page) =>
-  page.evaluate(() => document.activeElement?.textContent?.replaceAll(/\s+/g, ' ').slice(0, 60));
+const focused = (on: Page) =>
+  on.evaluate(() => document.activeElement?.textContent?.replaceAll(/\s+/g, ' ').slice(0, 60));
 
 it('makes a pair final, with its mark, its clearance as made, who and when', async () => {
   await pairs(page).getByRole('button', { name: 'Make final P1 in L1' }).click();
