@@ -12,7 +12,7 @@ export type CutAdviceFacts =
   | { kind: 'measure' | 'held' | 'too few' | 'past' | 'too near' | 'no slide' }
   | { kind: 'made'; proven: boolean }
   | { kind: 'lap'; leftPm: number }
-  | { kind: 'spring'; why: 'thin' | 'less than a division' | 'springs back' }
+  | { kind: 'spring'; why: SpringWhy }
   | {
       kind: 'cut';
       how: 'learning' | 'as before' | 'two equal' | 'last' | 'own';
@@ -228,8 +228,10 @@ export function expectedWords(
   return `${value} ± ${plusMinus}`;
 }
 
+type SpringWhy = 'thin' | 'less than a division' | 'unsure' | 'springs back';
+
 function springWords(
-  why: 'thin' | 'less than a division' | 'springs back',
+  why: SpringWhy,
   { bitesDialPm, dialUnit, springPm, leftPm, resolutionPm }: CutPiece,
   shown: Shown,
 ): Said {
@@ -242,6 +244,11 @@ function springWords(
   }
   if (why === 'less than a division') {
     return ['Less is left than the dial or the tool can take. A spring pass, then lap.'];
+  }
+  if (why === 'unsure') {
+    return [
+      'The last cuts took so differently that one division might pass the stop. A spring pass, then lap.',
+    ];
   }
   const took = shownLength(springPm ?? 0, resolutionPm, shown);
   const left = shownLength(leftPm ?? 0, resolutionPm, shown);

@@ -74,6 +74,10 @@ describe('cutAdviceWords', () => {
       'Less is left than the dial or the tool can take. A spring pass, then lap.',
     ],
     [
+      { kind: 'spring', why: 'unsure' },
+      'The last cuts took so differently that one division might pass the stop. A spring pass, then lap.',
+    ],
+    [
       { kind: 'spring', why: 'springs back' },
       'Spring pass first: they took 0.022 by themselves, and 0.062 is left.',
     ],

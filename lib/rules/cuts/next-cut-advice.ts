@@ -26,8 +26,11 @@ export type CutAdvice =
   | { kind: 'no slide' }
   | {
       kind: 'spring';
-      /** Too thin to bite; less than a division left; or the last ones took a good part of what is left. */
-      why: 'thin' | 'less than a division' | 'springs back';
+      /**
+       * Too thin to bite; less than a division left; the last cuts took so differently that one division might
+       * pass the stop; or the last spring passes took a good part of what is left.
+       */
+      why: 'thin' | 'less than a division' | 'unsure' | 'springs back';
     }
   | (PutOn & {
       kind: 'cut';
@@ -69,8 +72,9 @@ export function nextCutAdvice(facts: NextCutFacts): CutAdvice {
     learnt.learned.kind === 'spread'
       ? byRatio(facts, slide, leftPm)
       : toLearn(facts, slide, leftPm);
-  if (proposed !== null) return proposed;
-  return afterSpring(facts) ? { kind: 'lap', leftPm: leftToCut(aim, 0)! } : thin(slide, leftPm);
+  if (proposed !== null && proposed !== 'held back') return proposed;
+  if (afterSpring(facts)) return { kind: 'lap', leftPm: leftToCut(aim, 0)! };
+  return proposed === null ? thin(slide, leftPm) : { kind: 'spring', why: 'unsure' };
 }
 
 /** Metal left on diameter down to where cutting ends, pm; null while the piece is not measured. */
@@ -120,8 +124,15 @@ function toLearn({ learnt }: NextCutFacts, slide: Slide, leftPm: number): CutAdv
   return null;
 }
 
-/** By the ratio learned. Null where what is left is less than the tool or the dial can do. */
-function byRatio(facts: NextCutFacts, slide: Slide, leftPm: number): CutAdvice | null {
+/**
+ * By the ratio learned. Null where what is left is less than the tool or the dial can do; held back where it is
+ * enough for a division, and the chance that this passes the stop is too great.
+ */
+function byRatio(
+  facts: NextCutFacts,
+  slide: Slide,
+  leftPm: number,
+): CutAdvice | 'held back' | null {
   const { aim, lapPm, learnt, steps } = facts;
   const sign = aim.side === 'external' ? 1 : -1;
   const turnToPm = aim.aimPm + sign * lapPm;
@@ -147,7 +158,7 @@ function byRatio(facts: NextCutFacts, slide: Slide, leftPm: number): CutAdvice |
     if (half !== null) return { ...half, kind: 'cut', how: 'two equal', cautious: false };
   }
   const last = putOn(dialPm, slide);
-  if (last === null) return null;
+  if (last === null) return putOn(fullPm, slide) === null ? null : 'held back';
   return { ...last, kind: 'cut', how: 'last', cautious: safePm < fullPm };
 }
 

@@ -193,6 +193,29 @@ describe('nextCutAdvice', () => {
       'spring: less than a division',
     ],
     [
+      'the last cuts took so differently that one division might be too much',
+      [
+        30,
+        [
+          [100, 95],
+          [100, 65],
+        ],
+      ],
+      'spring: unsure',
+    ],
+    [
+      'they did, and the spring pass is taken',
+      [
+        30,
+        [
+          [100, 95],
+          [100, 65],
+          ['spring', 2],
+        ],
+      ],
+      'lap',
+    ],
+    [
       'a spring pass after that took nothing more',
       [
         15,
