@@ -1,6 +1,7 @@
 import type { Feature } from '@/lib/schema/feature';
 import { hotClearance, temperatureFigure } from './heat-words';
 import { governsWords } from './shape-effect-words';
+import { shownLimit } from './shown-limit';
 import type { Shown } from './shown-size';
 
 /** Round features are turned or bored, and said on diameter; of a slot and a width metal is taken off. */
@@ -40,6 +41,22 @@ export function moreToMakeWords(count: number): string {
 /** In the place of the working limits, where the two doubts eat the whole band. */
 export function notProvableWords(partner: string): string {
   return `The doubt of the two sizes is wider than the fit: these gauges cannot prove it. Measure ${partner} again, finer, or make it to the target and say so on the record.`;
+}
+
+/** Of a target that goes past what is drawn on one side at least. */
+export function pastDrawnWords(
+  { lowerPm, upperPm }: { lowerPm: number | null; upperPm: number | null },
+  resolutionPm: number,
+  shown: Shown,
+): string {
+  const figure = (pm: number) => shownLimit(pm, resolutionPm, shown);
+  const drawn =
+    lowerPm === null
+      ? `no larger than ${figure(upperPm!)}`
+      : upperPm === null
+        ? `no smaller than ${figure(lowerPm)}`
+        : `${figure(lowerPm)} to ${figure(upperPm)}`;
+  return `Drawn ${drawn}: this target is outside it. Made so, it is a departure to note on the Board.`;
 }
 
 /** The clearance hot of a piece at its target, each row an estimate. `outer` and `inner` are the parts. */

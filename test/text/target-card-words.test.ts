@@ -6,6 +6,7 @@ import {
   noDialWords,
   notProvableWords,
   nowOnWords,
+  pastDrawnWords,
   targetHeatRemark,
   targetHeatRows,
 } from '@/lib/text/target-card-words';
@@ -13,6 +14,17 @@ import {
 const mm = { unit: 'mm', decimal: '.' } as const;
 
 describe('the target card in words', () => {
+  it('says where a fit asks for what the drawing does not allow', () => {
+    const drawn = { lowerPm: 17_994_000_000, upperPm: 17_998_500_000 };
+    const say = (over: Partial<Record<keyof typeof drawn, null>> = {}) =>
+      pastDrawnWords({ ...drawn, ...over }, 1_000_000, mm);
+    expect(say()).toBe(
+      'Drawn 17.994 to 17.9985: this target is outside it. Made so, it is a departure to note on the Board.',
+    );
+    expect(say({ upperPm: null })).toContain('Drawn no smaller than 17.994: this target');
+    expect(say({ lowerPm: null })).toContain('Drawn no larger than 17.9985: this target');
+  });
+
   it.each([
     ['outside', false, 'On the lathe now', 'Left to turn, on diameter'],
     ['outside', true, 'On the lathe now', 'Left to turn, then lap'],

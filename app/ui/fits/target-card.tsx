@@ -1,9 +1,11 @@
 'use client';
 
 import { Fragment } from 'react';
+import { drawnLimits } from '@/lib/rules/feature-limits';
 import { gaugeForTarget } from '@/lib/rules/gauge-for-target';
 import { targetHeat } from '@/lib/rules/heat/target-heat';
 import type { FitView } from '@/lib/rules/fit-view';
+import { isPastDrawn } from '@/lib/rules/past-drawn';
 import type { Target } from '@/lib/rules/target';
 import { formatLength } from '@/lib/units/format-length';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
@@ -14,6 +16,7 @@ import {
   governedByWords,
   moreToMakeWords,
   notProvableWords,
+  pastDrawnWords,
   targetHeatRemark,
   targetHeatRows,
 } from '@/lib/text/target-card-words';
@@ -73,6 +76,7 @@ export function TargetCard({ fit, target, onAsk }: Props) {
     },
     chosen,
   );
+  const drawn = drawnLimits(feature);
   const query = new URLSearchParams({ piece: at.pieceId, feature: at.featureId });
   const bench = `/jobs/${fit.fit.jobId}/bench?${query}`;
   return (
@@ -111,6 +115,9 @@ export function TargetCard({ fit, target, onAsk }: Props) {
         </dl>
       ) : (
         <p className={styles.decide}>{notProvableWords(partner)}</p>
+      )}
+      {isPastDrawn(target.targetPm, drawn) && (
+        <p className={styles.decide}>{pastDrawnWords(drawn, step, chosen)}</p>
       )}
       {poor === '' ? null : <p className={styles.decide}>{poor}</p>}
       <dl className={styles.facts}>

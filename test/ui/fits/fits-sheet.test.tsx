@@ -56,6 +56,23 @@ describe('the Fits sheet', () => {
     expect(without.text).toContain('Power piston in liner is not shown: bore is struck out.');
   });
 
+  it('says of a target that it is outside what is drawn, and of one inside nothing', async () => {
+    // 18.010 less the clearance of 0.010 aimed at is 18.000.
+    const { sheet } = smallJob({ bores: [six(10)] });
+    const page = (lowerPm: number, upperPm: number) =>
+      fitsPage({
+        ...sheet,
+        features: sheet.features.map((feature) =>
+          feature.kind === 'outside' ? { ...feature, lowerPm, upperPm } : feature,
+        ),
+      });
+    const um = 1_000_000;
+    expect((await page(-17 * um, -6 * um)).text).toContain(
+      'Drawn 17.983 to 17.994: this target is outside it.',
+    );
+    expect((await page(-17 * um, 6 * um)).text).not.toContain('this target is outside it');
+  });
+
   it('has a bore to make to a shaft in the table of clearances', async () => {
     const { text } = await fitsPage(
       smallJob({ bores: [six(10)], shafts: [six(0), six(-5)] }).sheet,
