@@ -143,20 +143,24 @@ it('takes keys that have no names, whatever ends it', async () => {
 
 /**
  * Types with keys that say only 229, as soft keyboards and some machines do: each character is put in by the
- * browser's own editing, which tells of it before and after. All at once, however busy this machine is.
+ * browser's own editing, which tells of it before and after. The keys say that 5 ms lie between them, however
+ * long this machine takes over each: one holds the page up for longer than any gauge pauses.
  */
 async function nameless(page: Page, text: string, end: Lone): Promise<void> {
   const typed = text + { Enter: '', Tab: '', comma: ',', space: ' ', nothing: '' }[end];
   await page.evaluate(
     ([characters, last]) => {
+      let atMs = performance.now();
       const key = (init: KeyboardEventInit) => {
-        const at = document.activeElement!;
         const down = new KeyboardEvent('keydown', { ...init, bubbles: true, cancelable: true });
-        at.dispatchEvent(down);
-        return at;
+        Object.defineProperty(down, 'timeStamp', { value: atMs });
+        document.activeElement!.dispatchEvent(down);
+        atMs += 5;
       };
       for (const character of characters!) {
         key({ key: 'Unidentified', keyCode: 229 });
+        const heldUntilMs = performance.now() + (character === '.' ? 300 : 0);
+        while (performance.now() < heldUntilMs);
         document.execCommand('insertText', false, character);
       }
       if (last === 'Enter' || last === 'Tab') key({ key: last });

@@ -73,10 +73,7 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
           autoCorrect="off"
           autoCapitalize="off"
           spellCheck={false}
-          onInput={(event) => {
-            const { inputType, data } = event.nativeEvent as InputEvent;
-            entry.changed(event.timeStamp, inputType === 'insertText' ? (data ?? '') : '');
-          }}
+          onInput={(event) => entry.changed(event.nativeEvent as InputEvent)}
         />
         <div className={styles.about}>
           <span className={styles.place}>{place === '' ? feature.name.toLowerCase() : place}</span>

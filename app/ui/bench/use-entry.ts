@@ -57,7 +57,7 @@ export type EntryState = {
   notice: Notice | null;
   dismiss: () => void;
   /** The input's own event: something was typed, pasted or rubbed out there, or put in as one piece. */
-  changed: (atMs: number, inserted?: string) => void;
+  changed: (event: InputEvent) => void;
   /** Before the input changes: soft keyboards have no key names, only what they are about to insert. */
   beforeInput: (event: InputEvent) => void;
   log: () => void;
@@ -377,7 +377,7 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     prefix: bench.gauge?.sendsPrefix ?? null,
   });
 
-  const { beforeInput } = useKeys(input, state, play);
+  const { beforeInput, pressedAtMs } = useKeys(input, state, play);
 
   function takeBack(): void {
     const says = acts.void();
@@ -468,7 +468,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     typed,
     notice,
     dismiss: () => setNotice(null),
-    changed,
+    changed: (event) => {
+      changed(pressedAtMs(event), event.inputType === 'insertText' ? (event.data ?? '') : '');
+    },
     beforeInput,
     log: () => log(nowMs()),
     press,

@@ -18,13 +18,18 @@ export function useKeys(
   input: RefObject<HTMLInputElement | null>,
   state: () => KeyState,
   play: Play,
-): { beforeInput: (event: InputEvent) => void } {
-  /** The key that is down has a name, so that the insertion it causes has been judged already. */
-  const named = useRef(false);
+): {
+  beforeInput: (event: InputEvent) => void;
+  /** When the key went down that inserts: a busy page inserts late. */
+  pressedAtMs: (event: Event) => number;
+} {
+  /** The key that is down: what one with a name inserts has been judged already. */
+  const down = useRef<{ isNamed: boolean; atMs: number } | null>(null);
 
   const onKey = useEffectEvent((event: KeyboardEvent) => {
     if (event.target !== input.current && isEditable(event.target)) return;
-    named.current = event.key !== 'Unidentified' && event.key !== 'Process';
+    const isNamed = event.key !== 'Unidentified' && event.key !== 'Process';
+    down.current = { isNamed, atMs: event.timeStamp };
     const { key, ctrlKey: ctrl, altKey: alt, metaKey: meta, shiftKey: shift, repeat } = event;
     const press = { key, ctrl, alt, meta, shift, repeat, composing: event.isComposing };
     const role = entryKey(press, state());
@@ -35,7 +40,7 @@ export function useKeys(
   useEffect(() => {
     const pressedDown = (event: KeyboardEvent) => onKey(event);
     const released = () => {
-      named.current = false;
+      down.current = null;
     };
     document.addEventListener('keydown', pressedDown, { capture: true });
     document.addEventListener('keyup', released, { capture: true });
@@ -45,17 +50,18 @@ export function useKeys(
     };
   }, []);
 
+  const pressedAtMs = (event: Event) => down.current?.atMs ?? event.timeStamp;
   const beforeInput = (event: InputEvent) => {
-    const isNamed = named.current;
-    named.current = false;
+    const isNamed = down.current?.isNamed ?? false;
+    if (isNamed) down.current = null;
     if (isNamed || event.isComposing || event.inputType !== 'insertText') return;
     const data = event.data ?? '';
     if ([...data].length !== 1) return;
     const press = { key: data, ctrl: false, alt: false, meta: false, shift: false, repeat: false };
     const role = entryKey({ ...press, composing: false }, state());
-    if (role !== null && play(role, input.current, event.timeStamp)) event.preventDefault();
+    if (role !== null && play(role, input.current, pressedAtMs(event))) event.preventDefault();
   };
-  return { beforeInput };
+  return { beforeInput, pressedAtMs };
 }
 
 function isEditable(target: EventTarget | null): boolean {
