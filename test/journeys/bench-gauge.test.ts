@@ -96,7 +96,7 @@ async function wherever(delay: number, end: Lone): Promise<void> {
   await page.getByRole('button', { name: /Choose another piece/ }).click();
   await page.getByRole('dialog').waitFor();
   await send(page, '18.006', delay, end);
-  expect(await page.getByRole('dialog').count()).toBe(0);
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
   const others = anotherDevice(rings);
   await send(page, '18.004', delay, end);
   await send(page, '18.007', delay, end);
@@ -111,7 +111,7 @@ async function wherever(delay: number, end: Lone): Promise<void> {
     [end, '18.007', 'bottomA'],
   ]);
   await expect.poll(() => reading(page).textContent()).toBe('18.007');
-  expect(await entry(page).inputValue()).toBe('');
+  await expect.poll(() => entry(page).inputValue()).toBe('');
   await close();
 }
 
@@ -202,7 +202,7 @@ it('takes the letters of a keyboard whose keys have no names for shortcuts', asy
   for (const character of '18.003') await page.keyboard.insertText(character);
   await page.keyboard.press('Enter');
   await page.keyboard.insertText('v');
-  expect(await page.getByRole('button', { name: 'Put back' }).isVisible()).toBe(true);
+  await expect.poll(() => page.getByRole('button', { name: 'Put back' }).isVisible()).toBe(true);
   await close();
 });
 
@@ -211,7 +211,7 @@ it('shows a bounced repeat and keeps it only when told to', async () => {
   const startMs = Date.now();
   await gauge(page, '18.003', 0, 'Enter', startMs);
   await gauge(page, '18.003', 0, 'Enter', startMs + 200);
-  expect(await notice(page).textContent()).toContain('Repeat ignored');
+  await expect.poll(() => notice(page).textContent()).toContain('Repeat ignored');
   await page.getByRole('button', { name: 'Keep it too' }).click();
   await expect.poll(() => texts(rings)).toEqual(['18.003', '18.003']);
   await page.waitForTimeout(450);
@@ -224,7 +224,7 @@ it('takes the Ctrl+A some gauges send first for the line, wherever the focus is'
   const { page, rings, close } = await bench();
   await page.evaluate(() => (document.activeElement as HTMLElement).blur());
   await page.keyboard.press('Control+a');
-  expect(await page.evaluate(() => getSelection()!.toString())).toBe('');
+  await expect.poll(() => page.evaluate(() => getSelection()!.toString())).toBe('');
   await gauge(page, '18.003', 5);
   await page.keyboard.type('17.9', { delay: 20 });
   await page.getByRole('button', { name: 'Void this' }).focus();
@@ -240,7 +240,7 @@ it.each([5, 20, 100])('takes CR and LF, two Enters at %i ms, for one end', async
   for (const text of six) await gauge(page, text, delay, 'CR LF');
   await expect.poll(() => texts(rings)).toEqual(six);
   // All are taken, and a second Enter of a person would go on to the next ring.
-  expect(await head(page).textContent()).toContain('R1');
+  await expect.poll(() => head(page).textContent()).toContain('R1');
   await page.waitForTimeout(250);
   await page.keyboard.press('Enter');
   await expect.poll(() => head(page).textContent()).toContain('R2');
@@ -256,7 +256,7 @@ it('reads signs, leading zeros and the half digit of inches, and no sign alone',
     sendsPlus: true,
   });
   await gauge(page, '-', 5);
-  expect(await notice(page).textContent()).toContain('a sign alone');
+  await expect.poll(() => notice(page).textContent()).toContain('a sign alone');
   for (const text of ['+18.003', '0018.005', '0.70895']) await gauge(page, text, 5);
   await expect.poll(() => texts(rings)).toHaveLength(3);
   // 0.70895 in is 18.007 33 mm, by 1 in = 25.4 mm; the last figure is a step of its own.
@@ -280,7 +280,7 @@ it('never cuts off a person, whatever the gauge ends with', async () => {
   // Each key 400 ms after the one before, as its own time says.
   await slowly(page, '18.003');
   await page.waitForTimeout(400);
-  expect(await entry(page).inputValue()).toBe('18.003');
+  await expect.poll(() => entry(page).inputValue()).toBe('18.003');
   await page.keyboard.press('Enter');
   await expect.poll(() => texts(rings)).toEqual(['18.003']);
   await close();
@@ -289,11 +289,11 @@ it('never cuts off a person, whatever the gauge ends with', async () => {
 it('leaves a comma and a space that a person types where they are', async () => {
   const comma = await bench(sends.comma);
   await slowly(comma.page, '18,0');
-  expect(await entry(comma.page).inputValue()).toBe('18,0');
+  await expect.poll(() => entry(comma.page).inputValue()).toBe('18,0');
   await comma.close();
   const space = await bench(sends.space);
   await slowly(space.page, '18.003 mm');
-  expect(await entry(space.page).inputValue()).toBe('18.003 mm');
+  await expect.poll(() => entry(space.page).inputValue()).toBe('18.003 mm');
   await space.page.keyboard.press('Enter');
   await expect.poll(() => texts(space.rings)).toEqual(['18.003 mm']);
   await space.close();
@@ -303,14 +303,14 @@ it('says that two readings of a gauge without an end came as one, and keeps neit
   const { page, rings, close } = await bench(sends.nothing);
   await gauge(page, '18.00318.005', 5, 'nothing');
   await expect.poll(() => notice(page).textContent()).toContain('"18.00318.005" is not a size');
-  expect(await texts(rings)).toEqual([]);
+  await expect.poll(() => texts(rings)).toEqual([]);
   await close();
 });
 
 it('lets a reading replace a text that was refused', async () => {
   const { page, rings, close } = await bench();
   await gauge(page, '18..2', 5);
-  expect(await entry(page).inputValue()).toBe('18..2');
+  await expect.poll(() => entry(page).inputValue()).toBe('18..2');
   await gauge(page, '18.004', 5);
   await expect.poll(() => texts(rings)).toEqual(['18.004']);
   await close();
@@ -333,11 +333,11 @@ it('lets a person leave the line with Tab', async () => {
   const { page, rings, close } = await bench();
   await page.keyboard.type('18.0', { delay: 200 });
   await page.keyboard.press('Tab');
-  expect(await entry(page).inputValue()).toBe('18.0');
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).not.toBe(
-    'reading',
-  );
-  expect(await texts(rings)).toEqual([]);
+  await expect.poll(() => entry(page).inputValue()).toBe('18.0');
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('name')))
+    .not.toBe('reading');
+  await expect.poll(() => texts(rings)).toEqual([]);
   await close();
 });
 

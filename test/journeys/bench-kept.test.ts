@@ -74,7 +74,9 @@ it('a full storage is said aloud, and the reading is not lost', async () => {
   const again = page.getByRole('button', { name: 'Keep it again' });
   await again.waitFor();
   await expect.poll(() => reading(page).textContent()).toBe('11.993');
-  expect(await page.locator('main').textContent()).toContain('This device has no room left');
+  await expect
+    .poll(() => page.locator('main').textContent())
+    .toContain('This device has no room left');
   await expect.poll(() => head(page).textContent()).toContain('Not kept.');
   // It is saved as a file where the person wants it, without a network and without room in this browser.
   const saving = page.waitForEvent('download');
@@ -86,15 +88,15 @@ it('a full storage is said aloud, and the reading is not lost', async () => {
   await page.waitForURL(/\/board/);
   const asks = () =>
     page.evaluate(() => !window.dispatchEvent(new Event('beforeunload', { cancelable: true })));
-  expect(await asks()).toBe(true);
+  await expect.poll(() => asks()).toBe(true);
   await page.goBack();
   await again.waitFor();
   await expect.poll(() => reading(page).textContent()).toBe('11.993');
   await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
   await again.tap();
   await expect.poll(() => inBook(server, 'W14', '9')).toMatchObject([{ text: '11.993' }]);
-  expect(await again.count()).toBe(0);
-  expect(await asks()).toBe(false);
+  await expect.poll(() => again.count()).toBe(0);
+  await expect.poll(() => asks()).toBe(false);
   await close();
 });
 

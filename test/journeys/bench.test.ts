@@ -149,7 +149,7 @@ describe('with the keyboard alone', () => {
     await eventually(() => reading(page).textContent()).toBe('11.990');
     await pressBounced(page, 'v');
     await noBounce(page);
-    expect(await verdict(page).textContent()).toContain('Struck out');
+    await eventually(() => verdict(page).textContent()).toContain('Struck out');
     await page.keyboard.press('v');
     await eventually(() => verdict(page).textContent()).not.toContain('Struck out');
     await page.keyboard.type('11.991');
@@ -228,7 +228,7 @@ describe('with the keyboard alone', () => {
     const { page, close } = await openBench(server, chromium, { mark: 'W3', balloon: '9' });
     await goToBench(server, page, null);
     await eventually(() => head(page).textContent()).toContain('W3');
-    await expect.poll(() => page.title()).toBe('W3 boss outside · Fitwright');
+    await eventually(() => page.title()).toBe('W3 boss outside · Fitwright');
     await close();
   });
 
@@ -308,7 +308,7 @@ describe('what a person has to decide', () => {
       await eventually(() => verdict(page).textContent()).toContain('Held');
       await page.getByRole('button', { name: answer }).tap();
       if (said === 'count') await page.getByRole('button', { name: 'the part is so' }).tap();
-      expect(await verdict(page).textContent()).not.toContain('Held');
+      await eventually(() => verdict(page).textContent()).not.toContain('Held');
       await eventually(async () => (await inBook(server, 'P6', '4')).at(-1)).toMatchObject({
         text,
         heldAs: 'thimble turn',
@@ -328,7 +328,7 @@ describe('what a person has to decide', () => {
     const press = async (...names: string[]) => {
       for (const name of names) await keys.getByRole('button', { name, exact: true }).tap();
     };
-    expect(await field.getAttribute('inputmode')).toBe('none');
+    await eventually(() => field.getAttribute('inputmode')).toBe('none');
     await press('2', '0', 'point', 'point', '1', 'Log');
     await eventually(() => page.getByRole('dialog').textContent()).toContain('a second "."');
     await press('Rub out', 'Rub out', '0', '2', 'Log');

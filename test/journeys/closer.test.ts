@@ -45,8 +45,10 @@ async function open(options = desk, id = runId): Promise<Page> {
 describe('a run of a hundred thousand pieces', () => {
   it('opens whole, with its one far-out piece named', async () => {
     const page = await open();
-    expect(await words(page)).toContain(`L1 to L${pieces} of ${pieces}, ${pieces} measured.`);
-    expect(await words(page)).toContain(`Smallest 17.990 at L${farOut}`);
+    await expect
+      .poll(() => words(page))
+      .toContain(`L1 to L${pieces} of ${pieces}, ${pieces} measured.`);
+    await expect.poll(() => words(page)).toContain(`Smallest 17.990 at L${farOut}`);
     await page.context().close();
   });
 
@@ -89,9 +91,9 @@ describe('a run of a hundred thousand pieces', () => {
     for (let by = 10; by <= 80; by += 10) await send('touchMove', middle - by);
     await send('touchEnd');
     await expect.poll(() => words(page)).not.toBe(near);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(
-      true,
-    );
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth))
+      .toBe(true);
     await page.context().close();
   });
 
@@ -110,10 +112,12 @@ describe('a run of a hundred thousand pieces', () => {
     expect(rows).toHaveLength(pieces + 1);
     expect(rows[farOut]).toBe(`${farOut},L${farOut},17.990000,18.000000,18.018000`);
     const row = page.getByRole('row', { name: /^L1 / });
-    expect(await row.isVisible()).toBe(false);
+    await expect.poll(() => row.isVisible()).toBe(false);
     await page.emulateMedia({ media: 'print' });
     await expect.poll(() => row.isVisible()).toBe(true);
-    expect(await row.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
+    await expect
+      .poll(() => row.evaluate((one) => getComputedStyle(one).color))
+      .toBe('rgb(0, 0, 0)');
     await page.emulateMedia({ media: 'screen' });
     await page.getByText('The same in a table').click();
     await page.getByText('more in this stretch').waitFor();
@@ -126,7 +130,7 @@ it('shows a reading of the Bench as it comes, and the way back to the run', asyn
     await fetch(`${server.url}/api/v1/jobs/0195920c-0000-7000-8001-000000000001/sheet`)
   ).json()) as { runs: { id: string }[] };
   const page = await open(desk, sheet.runs[0]!.id);
-  expect(await words(page)).toContain('11 measured');
+  await expect.poll(() => words(page)).toContain('11 measured');
   const bench = await (await chromium.newContext(desk)).newPage();
   await goToBench(server, bench, { mark: 'W12', balloon: '9' });
   await bench.keyboard.type('11.991');

@@ -94,15 +94,17 @@ it('shows the limits of a pair of classes as they are typed, and says what is no
   await classes.fill('H7/w6');
   await fit.getByText('nominal 18: no w in the standard.').waitFor();
   await page.getByRole('button', { name: 'Start the job' }).click();
-  expect(await classes.inputValue()).toBe('H7/w6');
+  await expect.poll(() => classes.inputValue()).toBe('H7/w6');
   expect(page.url()).toMatch(/\/start$/);
   await classes.fill('g6 H7');
   const echo = fit.getByRole('list', { name: 'Limits and clearances' });
-  expect(await echo.getByRole('listitem').allInnerTexts()).toEqual([
-    'Hole H7: 18.000 to 18.018 mm',
-    'Shaft g6: 17.983 to 17.994 mm',
-    'Clearance fit: 0.006 to 0.035 clear',
-  ]);
+  await expect
+    .poll(() => echo.getByRole('listitem').allInnerTexts())
+    .toEqual([
+      'Hole H7: 18.000 to 18.018 mm',
+      'Shaft g6: 17.983 to 17.994 mm',
+      'Clearance fit: 0.006 to 0.035 clear',
+    ]);
   await page.getByRole('button', { name: 'Start the job' }).click();
   await page.waitForURL(/\/jobs\/[0-9a-f-]+\/board/);
   job = /jobs\/([0-9a-f-]+)/.exec(page.url())![1]!;
@@ -118,7 +120,7 @@ it('offers the nearest classes for a clearance, and takes one', async () => {
   await form.getByLabel('Least clearance').fill('0.016');
   await form.getByLabel('Most clearance').fill('0.045');
   await form.getByRole('button', { name: /^H7\/f6, 0\.016 to 0\.045 clear$/ }).click();
-  expect(await form.getByLabel('Classes', { exact: true }).inputValue()).toBe('H7/f6');
+  await expect.poll(() => form.getByLabel('Classes', { exact: true }).inputValue()).toBe('H7/f6');
   await form.getByText('Shaft f6: 17.973 to 17.984 mm').waitFor();
   await form.getByRole('button', { name: 'Leave it as it is' }).click();
 });
@@ -129,7 +131,7 @@ it('takes a rule of practice, shows its working, and keeps it by name', async ()
   await form.getByText('Rule of practice', { exact: true }).click();
   const rules = form.getByRole('list', { name: 'Rules to start from' });
   const starters = rules.getByRole('button');
-  expect(await starters.count()).toBe(9);
+  await expect.poll(() => starters.count()).toBe(9);
   for (const words of await starters.allInnerTexts()) {
     expect(words).toContain('common practice, yours to overrule');
   }
@@ -137,7 +139,7 @@ it('takes a rule of practice, shows its working, and keeps it by name', async ()
   await form.getByText(/Tight fits store force/).waitFor();
   await form.getByRole('button', { name: 'Start from a rule' }).click();
   await rules.getByRole('button', { name: /^Sliding/ }).click();
-  expect(await form.getByText(/Tight fits store force/).count()).toBe(0);
+  await expect.poll(() => form.getByText(/Tight fits store force/).count()).toBe(0);
   // 0.3 thou + 0.45 thou an inch on 18 mm: 0.00762 + 0.0081.
   await form
     .getByRole('row', { name: /^Aim 0\.00762 \+ 0\.45 µm per mm × 18 = 0\.016$/ })
@@ -148,7 +150,7 @@ it('takes a rule of practice, shows its working, and keeps it by name', async ()
   await form.getByLabel('Name of the rule').fill('Our rams');
   await form.getByRole('button', { name: 'Keep the change' }).click();
   await form.getByText('The slopes go least, aim, most, and least and most differ.').waitFor();
-  expect(await form.getByLabel('Most slope').inputValue()).toBe('0.05');
+  await expect.poll(() => form.getByLabel('Most slope').inputValue()).toBe('0.05');
   await form.getByLabel('Most slope').fill('1 mm/m');
   await form.getByRole('button', { name: 'Keep this rule by name' }).click();
   await form.getByRole('button', { name: 'In the notebook' }).waitFor();
@@ -167,7 +169,7 @@ it("lists the shop's own rules, strikes one out and puts it back", async () => {
   await page.goto(`${server.url}/tables`);
   const rules = page.getByRole('list', { name: 'Rules of practice' });
   const ours = rules.getByRole('listitem').filter({ hasText: 'Our rams' });
-  expect(await ours.innerText()).toContain('your own');
+  await expect.poll(() => ours.innerText()).toContain('your own');
   await ours.getByRole('button', { name: 'Strike out Our rams' }).click();
   await ours.getByText('struck out').waitFor();
   await ours.getByRole('button', { name: 'Put back Our rams' }).click();
@@ -191,7 +193,7 @@ it('keeps a material of the shop, and says what is wrong with one', async () => 
   await page.getByRole('button', { name: 'Keep this material' }).click();
   const row = page.getByRole('listitem').filter({ hasText: 'Adamant' });
   await row.getByText('your own; the mill').waitFor();
-  expect(await row.innerText()).toContain('14.0 to 15.2');
+  await expect.poll(() => row.innerText()).toContain('14.0 to 15.2');
 });
 
 it('says the shape of a bore and what it does to the fit, and switches what governs', async () => {
@@ -205,7 +207,7 @@ it('says the shape of a bore and what it does to the fit, and switches what gove
   await shapes
     .getByText('Across B at the top the clearance will reach 0.068 with a partner at the aim.')
     .waitFor();
-  expect(await shapes.innerText()).toContain('top, across A');
+  await expect.poll(() => shapes.innerText()).toContain('top, across A');
   const card = region('Make R1 to B1');
   await expect.poll(() => card.innerText()).toContain('17.994'); // 18.010 less the aim
   await panel.getByText('Mean sizes').click();
@@ -238,7 +240,7 @@ it('works out the clearance hot and cold, with the bad moment, and keeps the tem
 
   await panel.getByLabel('Bad moment, ram').fill('hot');
   await panel.getByText(/"hot" is not a figure/).waitFor();
-  expect(await panel.getByRole('img').count()).toBe(0);
+  await expect.poll(() => panel.getByRole('img').count()).toBe(0);
   await panel.getByLabel('Bad moment, ram').fill('194 F');
   // 0.016 - 17.994 x 14.5e-6 x 70 = -0.0023.
   await panel.getByText(/R1 at 90 °C, about 0\.002 tight/).waitFor();
@@ -247,13 +249,13 @@ it('works out the clearance hot and cold, with the bad moment, and keeps the tem
   expect(title).toContain('about 0.002 tight');
   await panel.getByText('The same in a table').click();
   const rows = panel.getByRole('row');
-  expect(await rows.last().innerText()).toMatch(
-    /20\s+90\s+0\.002 tight\s+the bad moment, tightest/,
-  );
+  await expect
+    .poll(() => rows.last().innerText())
+    .toMatch(/20\s+90\s+0\.002 tight\s+the bad moment, tightest/);
   await panel.getByRole('button', { name: 'Keep these temperatures' }).click();
   await panel.getByRole('button', { name: 'Kept with this fit' }).waitFor();
   await page.reload();
-  expect(await panel.getByLabel('Bad moment, ram').inputValue()).toBe('90');
+  await expect.poll(() => panel.getByLabel('Bad moment, ram').inputValue()).toBe('90');
   await panel.getByText(/R1 at 90 °C, about 0\.002 tight/).waitFor();
 });
 
@@ -271,9 +273,9 @@ it('chooses the material of a part from the list', async () => {
 it('ties the same part into a second fit, and shows the one that is chosen', async () => {
   await page.getByRole('button', { name: 'Another fit' }).click();
   const form = region('What is wanted');
-  expect(await form.getByLabel('Bore or slot').inputValue()).toBe(
-    (await sheet()).features.find(({ balloon }) => balloon === '3')!.id,
-  );
+  await expect
+    .poll(() => form.getByLabel('Bore or slot').inputValue())
+    .toBe((await sheet()).features.find(({ balloon }) => balloon === '3')!.id);
   await form.getByText('Classes, H7/g6').click();
   await form.getByLabel('Classes', { exact: true }).fill('H7/p6');
   await form.getByText('Interference fit: 0.000 to 0.020 tight').waitFor();
@@ -310,9 +312,9 @@ it('is worked with the keyboard alone, and scrolls nowhere sideways at 320', asy
   await page.keyboard.type('H7/h6');
   await form.getByText('Hole H7: 18.000 to 18.018 mm').waitFor();
   const over = () => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(await over()).toBeLessThanOrEqual(0);
+  await expect.poll(() => over()).toBeLessThanOrEqual(0);
   await page.keyboard.press('Enter');
   await page.getByText('Said as H7/h6 on 18 mm.').waitFor();
   await page.goto(`${server.url}/tables`);
-  expect(await over()).toBeLessThanOrEqual(0);
+  await expect.poll(() => over()).toBeLessThanOrEqual(0);
 });

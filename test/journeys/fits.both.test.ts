@@ -115,13 +115,13 @@ it('puts the rest together so that the worst pair is best, sorted by size', asyn
   await keepSizes(fan, { L2: 13, L3: 7, L4: 4, P2: -6, P3: -3, P4: 3 });
   await cell(page, /^P4 in L2: 0\.010 clear.*chosen$/).waitFor();
   const heads = page.getByRole('grid').getByRole('rowheader');
-  expect(await heads.allInnerTexts()).toEqual([
+  await expect.poll(() => heads.allInnerTexts()).toEqual([
     'L4 18.004',
     'L3 18.007',
     'L1 18.010',
     'L2 18.013',
   ]);
-  expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');
+  await expect.poll(() => page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');
   for (const [external, internal] of [['P2', 'L4'], ['P3', 'L3'], ['P1', 'L1']]) {
     await cell(page, new RegExp(`^${external} in ${internal}: 0.010 clear.*chosen$`)).waitFor();
   } // prettier-ignore
@@ -151,7 +151,7 @@ it('locks a pair and keeps one apart, and says who moved because of it', async (
   await pairs(page)
     .getByText(/^P3 has lost its liner: in L3 it has 0\.010 clear, and P1 has that now/)
     .waitFor();
-  expect(await pairs(page).getByText('P1 has lost its liner').count()).toBe(0);
+  await expect.poll(() => pairs(page).getByText('P1 has lost its liner').count()).toBe(0);
   await pairs(page).getByText('No set of pairs puts all 3 inside: 2 is the most.').waitFor();
   // L1 is 10, P3 is -3: metal would have to be put on.
   await pairs(page).getByText('Make P3 again, to 18.000, for L1.').waitFor();
@@ -217,7 +217,7 @@ it('flags it after a reading is taken back at the Bench, and changes nothing by 
   await row.getByText('A reading of P1 was taken back: 18.000.').waitFor();
   await row.getByText(/^Recorded with 0\.010 ± 0\.00\d clear/).waitFor();
   await row.getByText('final, mark 1').waitFor();
-  expect(await cell(page, /^P1 in L1.*final$/).getAttribute('data-flag')).toBe('');
+  await expect.poll(() => cell(page, /^P1 in L1.*final$/).getAttribute('data-flag')).toBe('');
   const board = await page.context().newPage();
   await board.goto(fitsOf(fan).replace(/fits$/, 'board'));
   await board.getByText(/in L1 was recorded with 0\.010 clear/).waitFor();
@@ -302,18 +302,20 @@ it('is printed on A4: the pairs with their sizes, what was undone, who measured,
   await page.emulateMedia({ media: 'print' });
   await page.getByRole('heading', { name: 'Pairs and fits' }).waitFor();
   const printed = page.getByRole('row').filter({ hasText: /^\dL2/ });
-  expect(await printed.innerText()).toMatch(
-    /L2\s+18\.013 ± 0\.001\s+P4\s+18\.003 ± 0\.001\s+0\.010 ± 0\.00\d\s+inside\s+over 99\.9 %\s+final, M\. Hale/,
-  );
+  await expect
+    .poll(() => printed.innerText())
+    .toMatch(
+      /L2\s+18\.013 ± 0\.001\s+P4\s+18\.003 ± 0\.001\s+0\.010 ± 0\.00\d\s+inside\s+over 99\.9 %\s+final, M\. Hale/,
+    );
   // What the two rules show, in a table under them.
   const twin = page.getByRole('table', { name: /, mm$/ });
   await twin.getByRole('row', { name: /^L2 18\.013 P4 18\.003 0\.010 inside/ }).waitFor();
-  expect(await twin.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
+  await expect.poll(() => twin.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
   const undone = page.getByRole('region', { name: 'Undone' });
   await undone.getByText(/^P1 in L1: .*undone by M\. Hale: scored at assembly\./).waitFor();
-  expect(await page.getByRole('button').count()).toBe(0);
+  await expect.poll(() => page.getByRole('button').count()).toBe(0);
   const measured = page.locator('dt', { hasText: 'Measured by' }).locator('..');
-  expect(await measured.innerText()).toContain('M. Hale');
+  await expect.poll(() => measured.innerText()).toContain('M. Hale');
   const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
   // 210 by 297 mm in points.
   expect(pdf).toMatch(/MediaBox \[0 0 59[45][.\d]* 84[12][.\d]*\]/);

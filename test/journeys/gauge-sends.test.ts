@@ -61,7 +61,7 @@ it('learns a gauge that types from three readings, says so, and reads with it at
   const { page, rings, close } = await teaching();
   const box = panel(page).getByLabel('Send three readings');
   await expect.poll(() => box.evaluate((at) => at === document.activeElement)).toBe(true);
-  expect(await panel(page).getByText('by a serial port').count()).toBe(0);
+  await expect.poll(() => panel(page).getByText('by a serial port').count()).toBe(0);
   await gauge(page, '18,003', 20, 'nothing');
   // Apart by the keys' own times, as two presses of a button are.
   await panel(page).getByText('1 of 3 came. Two more.').waitFor();
@@ -73,31 +73,31 @@ it('learns a gauge that types from three readings, says so, and reads with it at
       'Bore gauge 1 ends a reading with 150 ms of silence, writes a decimal comma and is always in mm.',
     )
     .waitFor();
-  expect(await panel(page).getByRole('listitem').allTextContents()).toEqual([
-    '18,003 mm',
-    '12,500 mm',
-    '18,007 mm',
-  ]);
+  await expect
+    .poll(() => panel(page).getByRole('listitem').allTextContents())
+    .toEqual(['18,003 mm', '12,500 mm', '18,007 mm']);
   expect(await axeFaults(page)).toEqual([]);
   await panel(page).getByLabel('Silence that ends a reading').fill('200');
   await panel(page).getByRole('button', { name: 'Keep this' }).click();
   await panel(page).waitFor({ state: 'detached' });
-  expect(await kept(rings)).toMatchObject({
-    sendsEnd: 'nothing',
-    sendsMark: ',',
-    sendsUnit: 'mm',
-    sendsPlaces: 3,
-    sendsPlus: false,
-    sendsPauseMs: 200,
-    serialBaud: null,
-  });
+  await expect
+    .poll(() => kept(rings))
+    .toMatchObject({
+      sendsEnd: 'nothing',
+      sendsMark: ',',
+      sendsUnit: 'mm',
+      sendsPlaces: 3,
+      sendsPlus: false,
+      sendsPauseMs: 200,
+      serialBaud: null,
+    });
   await page.goto(`${server.url}/jobs/${rings.jobId}/bench`);
   await ready(page);
   await chooseGauge(page);
   // Nothing is asked about its comma, and nobody pressed Enter.
   await gauge(page, '18,003', 20, 'nothing');
   await expect.poll(() => texts(rings)).toEqual(['18,003']);
-  expect(await reading(page).textContent()).toBe('18.003');
+  await expect.poll(() => reading(page).textContent()).toBe('18.003');
   await page.getByRole('button', { name: /Choose another piece/ }).click();
   await page.getByRole('link', { name: /Teach how it sends/ }).click();
   await panel(page).getByText('As taught before: Bore gauge 1').waitFor();
@@ -112,12 +112,10 @@ it('says plainly when three readings do not agree, and keeps nothing', async () 
   await panel(page)
     .getByText('The three do not agree: a decimal point in one, a comma in another.')
     .waitFor();
-  expect(await panel(page).getByRole('listitem').allTextContents()).toEqual([
-    '18.003',
-    '18,004',
-    '18.005',
-  ]);
-  expect(await panel(page).getByRole('button', { name: 'Keep this' }).count()).toBe(0);
+  await expect
+    .poll(() => panel(page).getByRole('listitem').allTextContents())
+    .toEqual(['18.003', '18,004', '18.005']);
+  await expect.poll(() => panel(page).getByRole('button', { name: 'Keep this' }).count()).toBe(0);
   expect(await axeFaults(page)).toEqual([]);
   await panel(page).getByRole('button', { name: 'Send three again' }).click();
   for (const text of ['18.003', '18.004', '0.7088']) await gauge(page, text, 5, 'Tab');
@@ -150,20 +148,22 @@ it('learns a gauge with a serial port, and takes its readings as if they were ty
     .waitFor();
   await panel(page).getByRole('button', { name: 'Keep this' }).click();
   await expect.poll(async () => (await kept(rings)).sendsUnit).toBe('says');
-  expect(await kept(rings)).toMatchObject({
-    serialBaud: 4800,
-    serialFrame: '7E2',
-    sendsPlus: true,
-  });
+  await expect
+    .poll(() => kept(rings))
+    .toMatchObject({
+      serialBaud: 4800,
+      serialFrame: '7E2',
+      sendsPlus: true,
+    });
 
   // At the Bench nobody chooses the port again: it is remembered, and opened as it is set.
   await page.goto(`${server.url}/jobs/${rings.jobId}/bench`);
   await ready(page);
   await chooseGauge(page);
   await page.getByText('Bore gauge 1 is connected.').waitFor();
-  expect(await page.evaluate(() => window.fakePort.opened)).toEqual([
-    { baudRate: 4800, dataBits: 7, parity: 'even', stopBits: 2 },
-  ]);
+  await expect
+    .poll(() => page.evaluate(() => window.fakePort.opened))
+    .toEqual([{ baudRate: 4800, dataBits: 7, parity: 'even', stopBits: 2 }]);
   await page.waitForTimeout(150);
   await sendBytes(page, '+  18.003 mm\r\n+  18.005 mm\r\n');
   await expect.poll(() => texts(rings)).toEqual(['+18.003 mm', '+18.005 mm']);
@@ -192,7 +192,7 @@ it('learns a gauge with a serial port, and takes its readings as if they were ty
   await page.keyboard.type('18.0');
   await sendBytes(page, '+  18.007 mm\r\n');
   await expect.poll(() => texts(rings)).toHaveLength(6);
-  expect(await entry(page).inputValue()).toBe('18.0');
+  await expect.poll(() => entry(page).inputValue()).toBe('18.0');
   await page.keyboard.press('Control+a');
   await page.keyboard.press('Backspace');
 

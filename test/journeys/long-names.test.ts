@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { freshDatabase } from '../setup/fresh-database';
 import { openBrowser, type OpenBrowser } from '../setup/open-browser';
@@ -62,10 +63,9 @@ it('takes a bush and a shaft with names of sixty characters, and a gauge, and sh
   ] as const) {
     await page.setViewportSize({ width, height });
     await row.waitFor();
-    const beyond = await row.evaluate((element) => element.scrollWidth - element.clientWidth);
-    const right = await row.evaluate((element) => element.getBoundingClientRect().right);
-    expect(beyond, `${width} wide`).toBe(0);
-    expect(right, `${width} wide`).toBeLessThanOrEqual(width);
+    const beyond = () => row.evaluate((element) => element.scrollWidth - element.clientWidth);
+    await expect.poll(beyond, { message: `${width} wide` }).toBe(0);
+    await expect.poll(() => rightOf(row), { message: `${width} wide` }).toBeLessThanOrEqual(width);
   }
 
   // With it chosen, the entry keeps within the window and says the place as well.
@@ -76,15 +76,19 @@ it('takes a bush and a shaft with names of sixty characters, and a gauge, and sh
     await page.setViewportSize({ width, height: 800 });
     await line.waitFor();
     for (const part of [line, about, page.getByRole('button', { name: 'Log', exact: true })]) {
-      const right = await part.evaluate((element) => element.getBoundingClientRect().right);
-      expect(right, `${width} wide`).toBeLessThanOrEqual(width);
+      await expect
+        .poll(() => rightOf(part), { message: `${width} wide` })
+        .toBeLessThanOrEqual(width);
     }
-    const place = await page
-      .locator('form')
-      .getByText('top, across A', { exact: true })
-      .evaluate((element) => element.getBoundingClientRect().width);
-    expect(place, `${width} wide`).toBeGreaterThan(80);
+    const place = page.locator('form').getByText('top, across A', { exact: true });
+    const placeWidth = () => place.evaluate((element) => element.getBoundingClientRect().width);
+    await expect.poll(placeWidth, { message: `${width} wide` }).toBeGreaterThan(80);
   }
   expect(chromium.faults).toEqual([]);
   await page.context().close();
 }, 60_000);
+
+/** How far to the right it reaches. */
+function rightOf(part: Locator): Promise<number> {
+  return part.evaluate((element) => element.getBoundingClientRect().right);
+}

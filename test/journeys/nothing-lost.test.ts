@@ -49,7 +49,7 @@ async function log(page: Page, ...figures: string[]): Promise<void> {
   for (const figure of figures) {
     await page.keyboard.type(figure);
     await page.keyboard.press('Enter');
-    await expect.poll(() => reading(page).textContent()).toBe(figure);
+    await eventually(() => reading(page).textContent()).toBe(figure);
   }
 }
 
@@ -63,15 +63,15 @@ it(
     await goToBench(server, other, at);
     await context.setOffline(true);
     await log(one.page, '18.091');
-    await expect.poll(() => reading(other).textContent()).toBe('18.091');
+    await eventually(() => reading(other).textContent()).toBe('18.091');
     await log(other, '18.092');
-    await expect.poll(() => reading(one.page).textContent()).toBe('18.092');
+    await eventually(() => reading(one.page).textContent()).toBe('18.092');
     await log(one.page, '18.090');
-    await expect.poll(() => unsent(other)).toBe(3);
+    await eventually(() => unsent(other)).toBe(3);
     await context.setOffline(false);
     await eventually(() => unsent(one.page)).toBe(0);
     await eventually(() => unsent(other)).toBe(0);
-    expect(await texts('P8', '4')).toEqual(['18.091', '18.092', '18.090']);
+    await eventually(() => texts('P8', '4')).toEqual(['18.091', '18.092', '18.090']);
     await one.close();
   },
   longMs,
@@ -133,11 +133,11 @@ it(
     await page.context().setOffline(true);
     const figures = ['18.004', '18.005', '18.003', '18.004', '18.006', '18.005'];
     for (const mark of ['R1', 'R2', 'R3', 'R4']) {
-      await expect.poll(() => page.title()).toContain(`${mark} `);
+      await eventually(() => page.title()).toContain(`${mark} `);
       await log(page, ...figures);
       await pressNext(page);
     }
-    await expect.poll(() => unsent(page)).toBe(24);
+    await eventually(() => unsent(page)).toBe(24);
     // The answer to the batch never comes: the server dies as soon as it has the request.
     const arrived = page.waitForRequest((asked) => asked.url().endsWith('/api/v1/readings'), {
       timeout: 90_000,
@@ -196,10 +196,10 @@ it('a screen that slept shows what came meanwhile as soon as it is seen again', 
   await correct.click();
   await eventually(async () => (await inBook(server, 'W1', '9')).at(-1)!.said).toEqual(['void']);
   // Asleep it holds no connection, so that nothing has come.
-  expect(await reading(other.page).textContent()).not.toBe('');
-  expect(await other.page.locator('main').textContent()).not.toContain('Struck out');
+  await eventually(() => reading(other.page).textContent()).not.toBe('');
+  await eventually(() => other.page.locator('main').textContent()).not.toContain('Struck out');
   await seen('visible');
-  await expect.poll(() => other.page.locator('main').textContent()).toContain('Struck out');
+  await eventually(() => other.page.locator('main').textContent()).toContain('Struck out');
   await one.close();
   await other.close();
 });
@@ -216,11 +216,11 @@ it('a device clock that is an hour off keeps its readings in order, and says so'
   await log(page, '11.990');
   await page.getByText('The clock of this device is more than two minutes off.').waitFor();
   const other = await openBench(server, chromium, { mark: 'W16', balloon: '9' }, desk);
-  await expect.poll(() => reading(other.page).textContent()).toBe('11.990');
+  await eventually(() => reading(other.page).textContent()).toBe('11.990');
   await log(other.page, '11.992');
   await eventually(() => texts('W16')).toEqual(['11.990', '11.992']);
   // The last one of the book is the last one shown, whatever the clocks say.
-  await expect.poll(() => reading(page).textContent()).toBe('11.992');
+  await eventually(() => reading(page).textContent()).toBe('11.992');
   const [first] = await inBook(server, 'W16', '9');
   const ahead = Date.parse(first!.deviceTime) - Date.parse(first!.receivedAt);
   expect(ahead).toBeGreaterThan(3_500_000);
@@ -255,7 +255,7 @@ describe('a browser killed just after the acknowledgement', () => {
             await first.page.keyboard.press('Enter');
             logged.push(figure);
           }
-          await expect.poll(() => unsent(first.page)).toBe(round + 1);
+          await eventually(() => unsent(first.page)).toBe(round + 1);
           await first.kill();
         }
         const last = await startBrowser(profile);
@@ -263,7 +263,7 @@ describe('a browser killed just after the acknowledgement', () => {
         await ready(last.page);
         await eventually(() => textsOf(jobId)).toEqual(logged);
         await eventually(() => unsent(last.page)).toBe(0);
-        expect(await textsOf(jobId)).toEqual(logged);
+        await eventually(() => textsOf(jobId)).toEqual(logged);
         await last.kill();
       } finally {
         rmSync(profile, { recursive: true, force: true, maxRetries: 40, retryDelay: 250 });

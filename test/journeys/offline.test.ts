@@ -72,7 +72,7 @@ async function log(page: Page, ...figures: string[]): Promise<void> {
   for (const figure of figures) {
     await page.keyboard.type(figure);
     await page.keyboard.press('Enter');
-    await expect.poll(() => reading(page).textContent()).toBe(figure);
+    await eventually(() => reading(page).textContent()).toBe(figure);
   }
 }
 
@@ -91,15 +91,15 @@ describe('a cold start without a network', () => {
     await page.getByRole('heading', { name: 'On this device' }).waitFor();
     await page.getByRole('link', { name: 'Bench' }).click();
     await ready(page);
-    expect(await page.title()).toContain('P7 ');
-    expect(await reading(page).textContent()).toBe('18.084');
-    expect(await page.locator('main').textContent()).toContain('Make P7 to L7');
+    await eventually(() => page.title()).toContain('P7 ');
+    await eventually(() => reading(page).textContent()).toBe('18.084');
+    await eventually(() => page.locator('main').textContent()).toContain('Make P7 to L7');
 
     await log(page, '18.085', '18.086');
-    await expect.poll(() => head(page).textContent()).toContain('Kept on this phone. 2 to send.');
+    await eventually(() => head(page).textContent()).toContain('Kept on this phone. 2 to send.');
     await page.getByRole('button', { name: 'Void this' }).tap();
-    await expect.poll(() => head(page).textContent()).toContain('3 to send');
-    expect(await page.locator('main').textContent()).toContain('So far');
+    await eventually(() => head(page).textContent()).toContain('3 to send');
+    await eventually(() => page.locator('main').textContent()).toContain('So far');
 
     await context.setOffline(false);
     await eventually(() => head(page).textContent()).toContain('in the book');
@@ -117,15 +117,15 @@ describe('a cold start without a network', () => {
     const first = await openOnce(context, { mark: 'P7', balloon: '4' });
     // The scripts of the Cut screen come once nothing else is to be done.
     await first.getByRole('button', { name: /Next cut/ }).tap();
-    await expect.poll(() => first.title()).toContain('Cut P7');
+    await eventually(() => first.title()).toContain('Cut P7');
     const address = first.url();
     expect(new URL(address).pathname).toMatch(/\/cut$/);
     await first.close();
     await context.setOffline(true);
     const page = await context.newPage();
     await page.goto(address);
-    await expect.poll(() => page.title()).toContain('Cut P7');
-    await expect.poll(() => page.locator('main').textContent()).toContain('to 18.000');
+    await eventually(() => page.title()).toContain('Cut P7');
+    await eventually(() => page.locator('main').textContent()).toContain('to 18.000');
     await context.close();
   });
 
@@ -138,7 +138,9 @@ describe('a cold start without a network', () => {
       }).observe(document, { childList: true, subtree: true, characterData: true });
     });
     const first = await openOnce(context, { mark: 'P7', balloon: '4' });
-    expect(await first.evaluate(() => (window as { wasSeen?: boolean }).wasSeen)).toBe(true);
+    await expect
+      .poll(() => first.evaluate(() => (window as { wasSeen?: boolean }).wasSeen))
+      .toBe(true);
     await first.getByRole('button', { name: 'more of this device' }).tap();
     await first.getByText('every place of a feature').tap();
     const address = first.url();
@@ -147,8 +149,10 @@ describe('a cold start without a network', () => {
     const page = await context.newPage();
     await page.goto(address);
     await ready(page);
-    await expect.poll(() => reading(page).textContent()).toMatch(/^\d of 6$/);
-    expect(await page.evaluate(() => (window as { wasSeen?: boolean }).wasSeen)).toBeUndefined();
+    await eventually(() => reading(page).textContent()).toMatch(/^\d of 6$/);
+    await expect
+      .poll(() => page.evaluate(() => (window as { wasSeen?: boolean }).wasSeen))
+      .toBeUndefined();
     await context.close();
   });
 
@@ -193,6 +197,6 @@ it('an event noted without a network is seen at once, waits on the device, and i
   ]);
   await thumb.getByText('to send').first().waitFor({ state: 'detached' });
   await row.getByText('After Q8: coolant').waitFor();
-  expect(await events()).toHaveLength(1);
+  await eventually(() => events()).toHaveLength(1);
   await thumb.context().close();
 }, 120_000);

@@ -48,10 +48,12 @@ it('a run typed at the Bench in one tab drives the chart in another, dots only u
     await next(bench, `Q${i + 2}`);
   }
   // Four pieces: dots and limits, no line, no figure of any drift, no capability.
-  expect(await chartSays(runs)).toBe(
-    'Run chart of 4 pieces. Limits 9.980 to 10.020 millimetres. Last piece Q4, 9.991. Too few to draw a line. Four: too few to draw a line through. Here are the dots.',
-  );
-  expect(await runs.getByText('Scatter about the line').count()).toBe(0);
+  await expect
+    .poll(() => chartSays(runs))
+    .toBe(
+      'Run chart of 4 pieces. Limits 9.980 to 10.020 millimetres. Last piece Q4, 9.991. Too few to draw a line. Four: too few to draw a line through. Here are the dots.',
+    );
+  await expect.poll(() => runs.getByText('Scatter about the line').count()).toBe(0);
   await runs.getByText('Four pieces are too few to say').waitFor();
   await runs.getByText('Measure Q5 next, and each piece until there is a line.').waitFor();
 
@@ -81,20 +83,20 @@ it('an odd piece is told with its likely slip, set aside with a reason, and the 
   const page = await open(`/jobs/${pins.jobId}/runs`);
   const odd = panel(page, 'Q8 stands off the line');
   await odd.getByText('0.045 above where the others put it.').waitFor();
-  expect(await chartSays(page)).toContain('Run chart of 10 pieces.');
+  await expect.poll(() => chartSays(page)).toContain('Run chart of 10 pieces.');
   const both = panel(page, 'With it and without');
   const without = await both.locator('dd').nth(1).textContent();
-  expect(await both.locator('dd').first().textContent()).not.toBe(without);
+  await expect.poll(() => both.locator('dd').first().textContent()).not.toBe(without);
 
   const again = odd.getByRole('link', { name: 'Measure it again' });
-  expect(await again.getAttribute('href')).toContain(`piece=${pins.pieceIds[7]}`);
+  await expect.poll(() => again.getAttribute('href')).toContain(`piece=${pins.pieceIds[7]}`);
   await odd.getByLabel('Reason').fill('swarf on the anvil');
   await odd.getByRole('button', { name: 'Set it aside' }).click();
 
   const aside = panel(page, 'Set aside');
   await aside.getByText('swarf on the anvil').waitFor();
   await expect.poll(() => chartSays(page)).toContain('Run chart of 9 pieces.');
-  expect(await aside.locator('dd').nth(1).textContent()).toBe(without);
+  await expect.poll(() => aside.locator('dd').nth(1).textContent()).toBe(without);
   await expect
     .poll(async () => (await sheetAt(server, pins.jobId)).corrections)
     .toMatchObject([{ kind: 'void', reason: 'swarf on the anvil' }]);
@@ -213,10 +215,10 @@ it('a control chart is chosen, with its stretch and its rules, by keyboard alone
     .getByText('Trial limits, from 12 pieces, Q1 to Q12: eight more settle them')
     .waitFor();
   const image = section.getByRole('img').first();
-  expect(await image.getAttribute('aria-label')).toContain(
-    'Control chart, single pieces, 23 points.',
-  );
-  expect(await section.getByRole('img').count()).toBe(2);
+  await expect
+    .poll(() => image.getAttribute('aria-label'))
+    .toContain('Control chart, single pieces, 23 points.');
+  await expect.poll(() => section.getByRole('img').count()).toBe(2);
 
   await section.getByLabel('One beyond three sigma').focus();
   await page.keyboard.press('Space');
@@ -312,14 +314,10 @@ it('features alike are chosen on Runs, and charted from their own nominals', asy
     .toContain('Limits \u22120.020 to +0.020 millimetres. Last piece Q3 outside, \u22120.002.');
   await page.getByText('from own nominal, in 0.001 mm').waitFor();
   await page.getByText('The same in a table').first().click();
-  const marks = await page.getByRole('rowheader').allTextContents();
-  expect(marks.slice(0, 5)).toEqual([
-    'Q1 outside',
-    'Q1 seat',
-    'Q2 outside',
-    'Q2 seat',
-    'Q3 outside',
-  ]);
+  const firstMarks = async () => (await page.getByRole('rowheader').allTextContents()).slice(0, 5);
+  await expect
+    .poll(firstMarks)
+    .toEqual(['Q1 outside', 'Q1 seat', 'Q2 outside', 'Q2 seat', 'Q3 outside']);
   // The closer look has the same turns, and follows what is read of either feature.
   await page.getByRole('link', { name: 'Look closer' }).click();
   await page.getByRole('heading', { name: 'Pin, outside and one alike, closer' }).waitFor();
@@ -350,14 +348,16 @@ it('prints the chart, the words and the events, and nothing that is pressed', as
   await panel(page, 'Events').getByText('Insert changed').waitFor();
   // The table behind the chart stands open, in black, though nobody has opened it.
   const row = page.getByRole('row', { name: /^W11 11\.99/ });
-  expect(await row.locator('td').first().isVisible()).toBe(true);
-  expect(await row.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
+  await expect.poll(() => row.locator('td').first().isVisible()).toBe(true);
+  await expect.poll(() => row.evaluate((one) => getComputedStyle(one).color)).toBe('rgb(0, 0, 0)');
   for (const role of ['button', 'radio', 'textbox', 'combobox'] as const) {
     expect(await page.getByRole(role).count(), role).toBe(0);
   }
   const chart = await page.locator('canvas').first().boundingBox();
   expect(chart!.x + chart!.width).toBeLessThanOrEqual(699);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(699);
+  await expect
+    .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
+    .toBeLessThanOrEqual(699);
   const paper = await page.pdf({ format: 'A4' });
   expect(paper.length).toBeGreaterThan(20_000);
   await page.emulateMedia({ media: 'screen' });

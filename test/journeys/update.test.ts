@@ -80,7 +80,9 @@ it('an app update in mid-job waits until all is sent, is loaded by a button, and
   });
   // From the next page on the worker is in charge.
   await goToBench(front, page, { mark: 'W12', balloon: '9' });
-  expect(await page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await expect
+    .poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null))
+    .toBe(true);
 
   front.refuses = true;
   await page.keyboard.type('11.991');
@@ -101,7 +103,7 @@ it('an app update in mid-job waits until all is sent, is loaded by a button, and
   await page.keyboard.type('11.990');
   await page.keyboard.press('Enter');
   await expect.poll(() => reading(page).textContent()).toBe('11.990');
-  expect(await button.count()).toBe(0);
+  await expect.poll(() => button.count()).toBe(0);
 
   front.refuses = false;
   await expect.poll(() => head(page).textContent(), { timeout: 90_000 }).toContain('in the book');
@@ -111,7 +113,7 @@ it('an app update in mid-job waits until all is sent, is loaded by a button, and
   await reloaded;
   await expect.poll(() => reading(page).textContent()).toBe('11.990');
   await expect.poll(() => entry(page).inputValue()).toBe('');
-  expect(await button.count()).toBe(0);
+  await expect.poll(() => button.count()).toBe(0);
   // The build before it stays for other pages that are open.
   const names = await page.evaluate(() => caches.keys());
   expect(names).toHaveLength(2);

@@ -24,7 +24,7 @@ afterAll(async () => {
 it('offers two doors in an empty notebook', async () => {
   await page.goto(server.url);
   await page.getByText('No jobs yet.').waitFor();
-  expect(await page.getByRole('button', { name: 'Open the example' }).count()).toBe(1);
+  await expect.poll(() => page.getByRole('button', { name: 'Open the example' }).count()).toBe(1);
   await page.getByRole('link', { name: 'Start a job' }).click();
   await page.getByRole('heading', { name: 'Start a job' }).waitFor();
 });
@@ -45,7 +45,7 @@ it('starts a two-part job from a drawing', async () => {
   await page.getByRole('button', { name: 'Start the job' }).click();
   await page.waitForURL(/\/jobs\/[0-9a-f-]+\/board/);
   for (const mark of ['B1', 'B4', 'R1', 'R4']) {
-    expect(await page.getByRole('rowheader', { name: mark }).count()).toBe(1);
+    await expect.poll(() => page.getByRole('rowheader', { name: mark }).count()).toBe(1);
   }
 });
 
@@ -59,7 +59,7 @@ it('says what is wrong with a drawn size and keeps what was typed', async () => 
   await drawn.fill('eighteen');
   await page.getByRole('button', { name: 'Start the job' }).click();
   await page.getByText('"eighteen" is not a size').waitFor();
-  expect(await drawn.inputValue()).toBe('eighteen');
+  await expect.poll(() => drawn.inputValue()).toBe('eighteen');
   await page.goto(job);
 });
 
@@ -71,7 +71,7 @@ it('registers a gauge, with what is not known left open', async () => {
   await page.getByLabel('Known to').fill('0.0004');
   await page.getByRole('button', { name: 'Keep this gauge' }).click();
   await page.getByRole('button', { name: 'Mic 1', exact: true }).waitFor();
-  expect(await page.getByText('± 0.0004 mm').count()).toBe(1);
+  await expect.poll(() => page.getByText('± 0.0004 mm').count()).toBe(1);
 });
 
 /** Keeps readings as another program would, through the API, at the stations of the plan. */

@@ -98,9 +98,11 @@ describe('a short batch by zones', () => {
       await expect.poll(() => says(page)).toContain('of five');
       await next(page, `Q${i + 2}`);
     }
-    expect(await says(page)).toBe(
-      'Four of five Q4 is in the middle half. One more in a row and the batch may run. Make Q5 and measure it. No longer by zones',
-    );
+    await expect
+      .poll(() => says(page))
+      .toBe(
+        'Four of five Q4 is in the middle half. One more in a row and the batch may run. Make Q5 and measure it. No longer by zones',
+      );
     await log(page, '9.999');
     await expect.poll(() => says(page)).toContain('Run on Q5 is the fifth in a row.');
 
