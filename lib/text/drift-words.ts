@@ -2,6 +2,7 @@ import { decimalsForUncertainty } from '@/lib/units/decimals-for-uncertainty';
 import { formatLength } from '@/lib/units/format-length';
 import { capital } from './capital';
 import type { Shown } from './shown-size';
+import { turnMark } from './turn-mark';
 
 /** What is known of the drift of a run, as far as words need it. */
 export type DriftFacts = {
@@ -85,11 +86,7 @@ function lastGoodWords(
   { pieces }: DriftFacts,
   { first, best, last }: { first: number; best: number; last: number },
 ): string {
-  const prefix = pieces[0]?.mark.replace(/\d+$/, '') ?? '';
-  const markOf = (at: number) => {
-    const ordinal = Math.max(0, Math.floor(at));
-    return pieces.find((piece) => piece.ordinal === ordinal)?.mark ?? `${prefix}${ordinal}`;
-  };
+  const markOf = (at: number) => turnMark(pieces, Math.max(0, Math.floor(at)));
   if (!Number.isFinite(last)) {
     return `about ${markOf(best)} is the last good one, ${markOf(first)} at the earliest.`;
   }

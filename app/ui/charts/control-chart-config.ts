@@ -89,7 +89,7 @@ export function controlChartConfig(
       layout: { padding: { left: 4, top: 8, right: 84, bottom: 34 } },
       plugins: { legend: { display: false }, tooltip: { enabled: false } },
       scales: {
-        x: { type: 'linear', min: 0.4, max: data.end + 0.6, display: false },
+        x: { type: 'linear', min: 0.4, max: data.turns.end + 0.6, display: false },
         y: {
           type: 'linear',
           ...controlHeightRange(data),

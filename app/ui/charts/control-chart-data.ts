@@ -7,6 +7,7 @@ import type { Shown } from '@/lib/text/shown-size';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
 import { chartStepPm } from '@/lib/text/chart-step';
+import { axisTurns, type AxisTurns } from './axis-turns';
 
 /** One plot of a control chart, as plain figures; heights in steps of the run chart. */
 export type ControlPlotData = {
@@ -19,9 +20,7 @@ export type ControlPlotData = {
   /** Named at the right end by the last of them. */
   ends: { height: number; name: string; label: string }[];
   events: { ordinal: number; title: string; note: string }[];
-  firstMark: string;
-  /** The last turn of the batch. */
-  end: number;
+  turns: AxisTurns;
   decimal: Shown['decimal'];
 };
 
@@ -124,8 +123,7 @@ function plotOf(
       ordinal: event.afterOrdinal + 0.5,
       ...eventWords(event, shown),
     })),
-    firstMark: view.points[0]?.mark ?? '',
-    end: Math.max(view.pieces.at(-1)?.ordinal ?? 1, view.points.at(-1)?.ordinal ?? 1),
+    turns: axisTurns(view),
     decimal: shown.decimal,
   };
 }

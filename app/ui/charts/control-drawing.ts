@@ -13,8 +13,10 @@ export function controlDrawing(data: ControlPlotData): Drawing {
     }));
   return {
     heightTitle: data.heightTitle,
-    along: { min: 0.4, max: data.end + 0.6 },
+    along: { min: 0.4, max: data.turns.end + 0.6 },
     up: controlHeightRange(data),
+    turns: data.turns,
+    words: [],
     finest: 0.1,
     decimal: data.decimal,
     lines: [

@@ -26,8 +26,7 @@ export function controlMarksPlugin(data: ControlPlotData, palette: Palette): Plu
     },
     afterDatasetsDraw(chart) {
       const pen = penOf(chart, palette);
-      const { firstMark, end, decimal } = data;
-      drawAxes(pen, { firstMark, end, finest: 0.1, decimal });
+      drawAxes(pen, { turns: data.turns, finest: 0.1, decimal: data.decimal });
       nameLimits(pen, data);
     },
   };

@@ -1,18 +1,16 @@
+import { axisTicks, type AxisTurns } from './axis-turns';
 import { stroke, write, type Pen } from './chart-pen';
 import { tickStep } from './tick-step';
 
 export type Axes = {
-  /** Mark of the first piece: its prefix stands before the 1. */
-  firstMark: string;
-  /** The last turn on the axis. */
-  end: number;
+  turns: AxisTurns;
   /** The finest step of the upright scale, in steps from the nominal. */
   finest: number;
   decimal: '.' | ',';
 };
 
 /** Both axes with ticks of 1, 2 and 5, inside the plot's own margins. */
-export function drawAxes(pen: Pen, { firstMark, end, finest, decimal }: Axes): void {
+export function drawAxes(pen: Pen, { turns, finest, decimal }: Axes): void {
   const { area, palette } = pen;
   const { left, right, top, bottom } = area;
   stroke(pen, palette.ink, 1.5, [
@@ -42,19 +40,13 @@ export function drawAxes(pen: Pen, { firstMark, end, finest, decimal }: Axes): v
       align: 'right',
     });
   }
-  const every = tickStep(34 / Math.abs(pen.x(1) - pen.x(0)), 1);
-  for (let ordinal = 1; ordinal <= end; ordinal += 1) {
-    const isLast = ordinal === end;
-    const clear = pen.x(end) - pen.x(ordinal) > 64 || end <= 20;
-    const named = ordinal === 1 || isLast || (ordinal % every === 0 && clear);
-    if (!named && every > 10) continue;
+  for (const { ordinal, text } of axisTicks(turns, Math.abs(pen.x(1) - pen.x(0)))) {
+    const isLast = ordinal === turns.end && text !== null;
     stroke(pen, palette.ink, isLast ? 2.5 : 1, [
       [pen.x(ordinal), bottom],
       [pen.x(ordinal), bottom + (isLast ? 10 : 5)],
     ]);
-    if (!named) continue;
-    const prefix = firstMark.replace(/\d+$/, '');
-    const text = ordinal === 1 ? `${prefix}1` : isLast ? `${ordinal}, last` : String(ordinal);
+    if (text === null) continue;
     write(pen, text, [pen.x(ordinal), bottom + 19], {
       colour: palette.ink,
       font: '14px',

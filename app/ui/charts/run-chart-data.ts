@@ -3,8 +3,10 @@ import type { RunView } from '@/lib/rules/run-view';
 import { chartStepPm } from '@/lib/text/chart-step';
 import { eventWords } from '@/lib/text/event-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
+import { turnMark } from '@/lib/text/turn-mark';
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
+import { axisTurns, type AxisTurns } from './axis-turns';
 
 /** Everything a run chart shows, as plain figures; heights in steps from the nominal. */
 export type RunChartData = {
@@ -38,6 +40,7 @@ export type RunChartData = {
   lastMade: number;
   /** The last piece of the batch. */
   batchEnd: number;
+  turns: AxisTurns;
   crossing: { height: number; first: number; best: number; last: number; words: string } | null;
   events: { ordinal: number; title: string; note: string }[];
   /** Act after this piece; null when nothing has to be done. */
@@ -119,6 +122,7 @@ export function runChartData(
     line,
     lastMade,
     batchEnd,
+    turns: axisTurns(view),
     crossing: crossing !== null && crossing.first < lineEnd ? crossing : null,
     events: view.events.map((event) => ({
       ordinal: event.afterOrdinal + 0.5,
@@ -144,9 +148,7 @@ function aimOf(
 }
 
 function meetsWords(view: RunView, { first, last }: { first: number; last: number }): string {
-  const markAt = (ordinal: number) =>
-    view.pieces.find((piece) => piece.ordinal === ordinal)?.mark ??
-    `${view.pieces[0]?.mark.replace(/\d+$/, '') ?? ''}${ordinal}`;
+  const markAt = (ordinal: number) => turnMark(view.pieces, ordinal);
   const [from, to] = [Math.floor(first) + 1, Math.ceil(last)];
   return from >= to
     ? `meets the limit at ${markAt(to)}`

@@ -17,6 +17,11 @@ export function runDrawing(data: RunChartData): Drawing {
     heightTitle: data.heightTitle,
     along,
     up: heightRange(data),
+    turns: data.turns,
+    words:
+      crossing === null
+        ? []
+        : [{ ordinal: crossing.first, height: crossing.height, text: crossing.words }],
     finest: 1,
     decimal: data.decimal,
     lines: [

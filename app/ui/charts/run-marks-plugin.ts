@@ -20,12 +20,7 @@ export function runMarksPlugin(data: RunChartData, palette: Palette): Plugin<'sc
     },
     afterDatasetsDraw(chart) {
       const pen = penOf(chart, palette);
-      drawAxes(pen, {
-        firstMark: data.points[0]?.mark ?? '',
-        end: Math.max(data.batchEnd, data.lastMade),
-        finest: 1,
-        decimal: data.decimal,
-      });
+      drawAxes(pen, { turns: data.turns, finest: 1, decimal: data.decimal });
       drawOdd(pen, data);
       drawCrossing(pen, data);
       drawLastLabel(pen, data);

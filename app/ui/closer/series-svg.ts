@@ -19,6 +19,8 @@ export function seriesSvg(data: CloserChartData, title: string): string {
     heightTitle: data.heightTitle,
     along: { min: seen.from, max: seen.to },
     up: range,
+    turns: null,
+    words: [],
     finest: 1,
     decimal: '.',
     lines: dense ? lines.map((at) => ({ at, width: 1 })) : [],

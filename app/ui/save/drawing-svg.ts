@@ -1,3 +1,4 @@
+import { axisTicks, figurePx } from '../charts/axis-turns';
 import { tickStep } from '../charts/tick-step';
 import type { Drawing } from './drawing';
 
@@ -70,13 +71,33 @@ function plotSvg(drawing: Drawing, index: number): string {
     const figure = String(Math.abs(height)).replace('.', drawing.decimal);
     parts.push(text(plot.left - 12, y(height), 'end', `${sign}${figure}`));
   }
-  const step = tickStep(70 / (plot.width / (along.max - along.min)), 1);
-  for (let n = Math.max(1, Math.ceil(along.min / step)); n * step <= along.max; n += 1) {
-    parts.push(line(x(n * step), bottom, x(n * step), bottom + 8, 1.5));
-    parts.push(text(x(n * step), bottom + 22, 'middle', String(n * step)));
+  const pitchPx = plot.width / (along.max - along.min);
+  for (const { ordinal, text: says } of drawing.turns === null
+    ? numbered(along, pitchPx)
+    : axisTicks(drawing.turns, pitchPx)) {
+    parts.push(line(x(ordinal), bottom, x(ordinal), bottom + (says === null ? 4 : 8), 1.5));
+    if (says !== null) parts.push(text(x(ordinal), bottom + 22, 'middle', says));
+  }
+  for (const { ordinal, height, text: says } of drawing.words) {
+    // On the inner side of its line; left of its place where there is room, else where the plot begins.
+    const py = y(height) + (y(height) < plot.top + plot.height / 2 ? 24 : -18);
+    const isBeside = x(ordinal) - plot.left > 10 + figurePx * says.length;
+    parts.push(
+      isBeside ? text(x(ordinal) - 10, py, 'end', says) : text(plot.left + 10, py, 'start', says),
+    );
   }
   parts.push(text(4, 12, 'start', drawing.heightTitle));
   return parts.join('\n');
+}
+
+function numbered({ min, max }: Drawing['along'], pitchPx: number) {
+  const step = tickStep(70 / pitchPx, 1);
+  const first = Math.max(1, Math.ceil(min / step));
+  const count = Math.max(0, Math.floor(max / step) - first + 1);
+  return Array.from({ length: count }, (_, i) => (first + i) * step).map((ordinal) => ({
+    ordinal,
+    text: String(ordinal),
+  }));
 }
 
 function pointSvg(x: number, y: number, shape: Drawing['points'][number]['shape']): string[] {

@@ -1,9 +1,13 @@
+import type { AxisTurns } from '../charts/axis-turns';
+
 /** A chart as plain shapes, for a drawing of its own: ordinals along, heights in steps up. */
 export type Drawing = {
   /** Over the plot: from what and in what the heights are. */
   heightTitle: string;
   along: { min: number; max: number };
   up: { min: number; max: number };
+  /** The turns named along the axis; null where only a stretch of them is shown, by number. */
+  turns: AxisTurns | null;
   /** The finest step of the upright scale, in steps. */
   finest: number;
   decimal: '.' | ',';
@@ -15,6 +19,8 @@ export type Drawing = {
   across: { height: number; width: number; dash?: string; name: string }[];
   /** Named at the right end and not drawn. */
   ends: { height: number; name: string }[];
+  /** Said beside a place on the plot. */
+  words: (DrawnAt & { text: string })[];
   events: { ordinal: number; title: string }[];
 };
 

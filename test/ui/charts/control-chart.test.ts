@@ -25,7 +25,7 @@ describe('controlChartData', () => {
     const points = main.lines.flat();
     expect(points.map(({ ordinal }) => ordinal)).toEqual([1, 2, 3, 4, 6, 7, 8, 9, 10, 11, 12]);
     points.forEach(({ height, ordinal }) => expect(height).toBeCloseTo(sizes[ordinal - 1]!, 9));
-    expect(main.end).toBe(16);
+    expect(main.turns).toEqual({ end: 16, firstMark: 'W1', pieces: null });
   });
 
   it('draws the limits from half a turn before the first piece to half a turn after the last', () => {
