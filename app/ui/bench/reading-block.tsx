@@ -8,6 +8,7 @@ import { typedAside } from '@/lib/text/typed-aside';
 import { verdictWords, type VerdictFacts } from '@/lib/text/verdict';
 import { WorkingFigure } from '../primitives/working-figure';
 import { VerdictMark } from '../verdict/verdict-mark';
+import { emsOf } from '../primitives/ems-of';
 import styles from './reading-block.module.css';
 import { TargetNote } from './target-note';
 import type { Bench } from './use-bench';
@@ -135,9 +136,4 @@ function Empty({ bench }: { bench: Bench }) {
       {place === '' ? '.' : `, ${place} first.`}
     </p>
   );
-}
-
-/** How wide a figure is in B612, em: digits 0.65, marks 0.3. */
-function emsOf(text: string): number {
-  return [...text].reduce((sum, character) => sum + (/[.,]/.test(character) ? 0.3 : 0.65), 0.05);
 }

@@ -2,6 +2,7 @@ import type { CutView } from '@/lib/rules/cuts/cut-view';
 import { dialUnit, type Slide } from '@/lib/rules/cuts/slide';
 import { dialFigure, dialWords, fromToWords } from '@/lib/text/cut-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
+import { emsOf } from '../primitives/ems-of';
 import styles from './cut.module.css';
 import type { OnDial } from './use-put-on';
 
@@ -21,15 +22,17 @@ export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
   const past = advice.kind === 'past';
   const unit = slide === null ? shown.unit : dialUnit(slide, shown.unit);
   const canStep = slide !== null && (cut.advice.kind === 'cut' || cut.advice.kind === 'spring');
+  const left =
+    leftPm === null
+      ? '?'
+      : shownLength(past ? advice.byPm : Math.max(0, leftPm), resolutionPm, shown);
+  const put =
+    onDial !== null ? dialFigure(onDial.dialPm, { ...shown, unit }) : canStep ? '0' : '\u2013';
   return (
     <div className={styles.pair}>
       <section className={styles.left} aria-label="Left">
         <h2>{leftTitle(cut)}</h2>
-        <p className={styles.big} data-past={past || undefined}>
-          {leftPm === null
-            ? '?'
-            : shownLength(past ? advice.byPm : Math.max(0, leftPm), resolutionPm, shown)}
-        </p>
+        <Big figure={left} past={past} />
         <p className={styles.under}>
           {aim.now === null
             ? `to ${shownLength(turnToPm, resolutionPm, shown)}`
@@ -40,13 +43,7 @@ export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
       </section>
       <section className={styles.put} aria-label="Put on the dial">
         <h2>Put on the dial</h2>
-        <p className={styles.big}>
-          {onDial === null
-            ? canStep
-              ? '0'
-              : '\u2013'
-            : dialFigure(onDial.dialPm, { ...shown, unit })}
-        </p>
+        <Big figure={put} />
         <p className={styles.under}>
           {slide === null
             ? 'no slide said yet'
@@ -69,6 +66,16 @@ export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
         )}
       </section>
     </div>
+  );
+}
+
+/** As large as its column takes it: an inch has two figures more. */
+function Big({ figure, past = false }: { figure: string; past?: boolean }) {
+  const style = { '--ems': emsOf(figure) } as React.CSSProperties;
+  return (
+    <p className={styles.big} data-past={past || undefined} style={style}>
+      {figure}
+    </p>
   );
 }
 
