@@ -1,6 +1,8 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import { Button } from './ui/primitives/button';
+import { PlainPage } from './ui/primitives/plain-page';
 
 type Props = { error: Error & { code?: string }; reset: () => void };
 
@@ -8,17 +10,16 @@ type Props = { error: Error & { code?: string }; reset: () => void };
 export default function SheetError({ error, reset }: Props) {
   const why = useWhy(error.code ?? '');
   return (
-    <main>
-      <p className="t-section">This sheet could not be drawn.</p>
+    <PlainPage title="This sheet could not be drawn.">
       {why !== null && <p className="t-sentence">{why}</p>}
       <p className="t-sentence">
         Everything kept is still in the notebook. Draw it again; if it fails again, the reason is in
         the log of the machine that runs Fitwright.
       </p>
-      <button type="button" onClick={reset}>
+      <Button kind="main" onClick={reset}>
         Draw it again
-      </button>
-    </main>
+      </Button>
+    </PlainPage>
   );
 }
 

@@ -1,3 +1,7 @@
+import type { LengthUnit } from '@/lib/units/picometres';
+import { exactFigure } from './exact-figure';
+import type { Shown } from './shown-size';
+
 /** How an offset and what goes on the dial are labelled; a length has no radius. */
 export function offsetLabels(facts: {
   onDiameter: boolean;
@@ -8,6 +12,22 @@ export function offsetLabels(facts: {
   if (!facts.onDiameter) return { offset: 'Offset, on the size', dial: `On the dial, ${way}` };
   const dial = facts.dial === 'radius' ? 'Radius' : 'Diameter';
   return { offset: 'Offset, on diameter', dial: `${dial} dial, ${way}` };
+}
+
+/**
+ * The figures of an offset as they are put in: in the unit the dial is marked in, which is named where it is not
+ * the one shown.
+ */
+export function offsetFigures(
+  offset: { onDiameterPm: number; onDialPm: number },
+  dialUnit: LengthUnit,
+  shown: Shown,
+): { offset: string; dial: string } {
+  const named = dialUnit === shown.unit ? '' : ` ${dialUnit}`;
+  const figure = (pm: number) =>
+    `${exactFigure(Math.abs(pm), { ...shown, unit: dialUnit }, dialUnit === 'mm' ? 3 : 4)}${named}`;
+  const sign = offset.onDiameterPm < 0 ? '\u2212' : '+';
+  return { offset: `${sign}${figure(offset.onDiameterPm)}`, dial: figure(offset.onDialPm) };
 }
 
 /** Where the next piece comes out once an offset is in. */

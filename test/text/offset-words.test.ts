@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { offsetLabels, thenWords } from '@/lib/text/offset-words';
+import { offsetFigures, offsetLabels, thenWords } from '@/lib/text/offset-words';
 
 it('labels an offset by what the dial counts, and a length by its size', () => {
   const labels = (onDiameter: boolean, dial: 'radius' | 'diameter', onDialPm: number) =>
@@ -7,6 +7,25 @@ it('labels an offset by what the dial counts, and a length by its size', () => {
   expect(labels(true, 'radius', -1)).toEqual(['Offset, on diameter', 'Radius dial, smaller']);
   expect(labels(true, 'diameter', 1)).toEqual(['Offset, on diameter', 'Diameter dial, larger']);
   expect(labels(false, 'diameter', 1)).toEqual(['Offset, on the size', 'On the dial, larger']);
+});
+
+it('gives an offset in the unit the dial is marked in, named where another is shown', () => {
+  const um = 1_000_000;
+  const back = { onDiameterPm: -20 * um, onDialPm: -10 * um };
+  expect(offsetFigures(back, 'mm', { unit: 'mm', decimal: ',' })).toEqual({
+    offset: '\u22120,020',
+    dial: '0,010',
+  });
+  expect(offsetFigures(back, 'mm', { unit: 'in', decimal: '.' })).toEqual({
+    offset: '\u22120.020 mm',
+    dial: '0.010 mm',
+  });
+  // A thou on diameter, 25.4 um.
+  const thou = { onDiameterPm: 25.4 * um, onDialPm: 12.7 * um };
+  expect(offsetFigures(thou, 'in', { unit: 'mm', decimal: '.' })).toEqual({
+    offset: '+0.0010 in',
+    dial: '0.0005 in',
+  });
 });
 
 it('says where the next piece comes out', () => {

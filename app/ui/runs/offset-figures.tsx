@@ -1,9 +1,9 @@
 'use client';
 
+import { dialUnit } from '@/lib/rules/cuts/slide';
 import type { RunView } from '@/lib/rules/run-view';
 import { isOnDiameter } from '@/lib/schema/feature-kinds';
-import { offsetLabels, thenWords } from '@/lib/text/offset-words';
-import { exactFigure } from '@/lib/text/exact-figure';
+import { offsetFigures, offsetLabels, thenWords } from '@/lib/text/offset-words';
 import { shownLength } from '@/lib/text/shown-size';
 import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
@@ -23,21 +23,17 @@ export function OffsetFigures({ run, onDiameterPm, onDialPm, then }: Props) {
   const { dial } = run.run;
   const labels = offsetLabels({ onDiameter: isOnDiameter(run.feature.kind), dial, onDialPm });
   const step = chartStepPm[chosen.unit];
-  const leastPlaces = chosen.unit === 'mm' ? 3 : 4;
-  const signed = (pm: number) =>
-    `${pm < 0 ? '\u2212' : '+'}${exactFigure(Math.abs(pm), chosen, leastPlaces)}`;
+  const figures = offsetFigures({ onDiameterPm, onDialPm }, dialUnit(run.run, chosen.unit), chosen);
   return (
     <>
       <dl className={styles.offset}>
         <div>
           <dt>{labels.offset}</dt>
-          <dd className={styles.offsetMain}>{signed(onDiameterPm)}</dd>
+          <dd className={styles.offsetMain}>{figures.offset}</dd>
         </div>
         <div>
           <dt>{labels.dial}</dt>
-          <dd className={styles.offsetDial}>
-            {exactFigure(Math.abs(onDialPm), chosen, leastPlaces)}
-          </dd>
+          <dd className={styles.offsetDial}>{figures.dial}</dd>
         </div>
       </dl>
       <p className={styles.remark}>
