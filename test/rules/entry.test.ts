@@ -449,16 +449,38 @@ describe('looksCut', () => {
     verdict: { state: 'to cut', side: 'top', beyondPm: 86 * um, limitPm: 18 * mm },
   };
 
+  const noSlip = () => null;
+  const looks = (valuePm: number, kind: 'outside' | 'bore' = 'outside', cell = toCut) =>
+    looksCut(valuePm, cell, { kind }, um, noSlip);
+
   it('asks about a shaft that was still to cut and is smaller now', () => {
-    expect(looksCut(18_040 * um, toCut, { kind: 'outside' }, um)).toBe(true);
-    expect(looksCut(18_082 * um, toCut, { kind: 'outside' }, um)).toBe(false); // four steps
-    expect(looksCut(18_081 * um, toCut, { kind: 'outside' }, um)).toBe(true);
-    expect(looksCut(18_586 * um, toCut, { kind: 'outside' }, um)).toBe(false);
+    expect(looks(18_040 * um)).toBe(true);
+    expect(looks(18_082 * um)).toBe(false); // four steps
+    expect(looks(18_081 * um)).toBe(true);
+    expect(looks(18_586 * um)).toBe(false);
   });
 
   it('asks about a bore that is larger now', () => {
-    expect(looksCut(18_100 * um, toCut, { kind: 'bore' }, um)).toBe(true);
-    expect(looksCut(18_040 * um, toCut, { kind: 'bore' }, um)).toBe(false);
+    expect(looks(18_100 * um, 'bore')).toBe(true);
+    expect(looks(18_040 * um, 'bore')).toBe(false);
+  });
+
+  it('rather believes a slip of what lies past the limit by more than was left to come off', () => {
+    const named = () => ({ insteadPm: 18_086 * um });
+    const with86 = (valuePm: number, slip: () => { insteadPm: number | null } | null) =>
+      looksCut(valuePm, toCut, { kind: 'outside' }, um, slip);
+    // 86 were left over 18.000: down to 17.914 it may have been cut, whatever else it looks like.
+    expect(with86(17_914 * um, named)).toBe(true);
+    expect(with86(17_913 * um, named)).toBe(false);
+    // Cut too far is cut, where nothing explains the figure.
+    expect(with86(17_586 * um, noSlip)).toBe(true);
+    expect(with86(17_586 * um, () => ({ insteadPm: null }))).toBe(true);
+    const smallBore: typeof toCut = {
+      readings,
+      verdict: { state: 'to cut', side: 'bottom', beyondPm: 14 * um, limitPm: 18_100 * um },
+    };
+    expect(looksCut(18_114 * um, smallBore, { kind: 'bore' }, um, named)).toBe(true);
+    expect(looksCut(18_115 * um, smallBore, { kind: 'bore' }, um, named)).toBe(false);
   });
 
   it('never asks about a piece that was not to cut', () => {
@@ -466,7 +488,7 @@ describe('looksCut', () => {
       readings,
       verdict: { state: 'inside', side: null, beyondPm: 0, limitPm: null },
     };
-    expect(looksCut(18_040 * um, inside, { kind: 'outside' }, um)).toBe(false);
+    expect(looks(18_040 * um, 'outside', inside)).toBe(false);
   });
 });
 

@@ -17,6 +17,7 @@ import { placeWords } from '@/lib/text/bench-place';
 import { whichGaugeWords } from '@/lib/text/bench-unplaced';
 import { shownLength } from '@/lib/text/shown-size';
 import { spokenLength } from '@/lib/text/spoken-length';
+import type { Gauge } from '@/lib/schema/gauge';
 import type { LengthMeaning } from '@/lib/units/parse-length';
 import type { LengthUnit } from '@/lib/units/picometres';
 import type { Notice } from './entry-notice';
@@ -155,10 +156,17 @@ export function useCommit(
     if (place === null && bench.held !== null) return askWhose(text, again);
     if (place === null && bench.next === null) return askWhere(text, atMs, again);
     const resolutionPm = meaning.resolutionPm ?? gauge.resolutionPm;
-    if (decided.notCut !== true && looksCut(meaning.sizePm, cell, feature, resolutionPm)) {
+    const slip = () => slipAs(text, meaning, gauge);
+    if (decided.notCut !== true && looksCut(meaning.sizePm, cell, feature, resolutionPm, slip)) {
       return askCut(text, meaning, again);
     }
     log(text, meaning, place ?? bench.next!, now);
+  }
+
+  function slipAs(text: string, { sizePm, resolutionPm, unit }: LengthMeaning, gauge: Gauge) {
+    const facts = latest.current.slipFacts(gauge, { text, unit });
+    const reading = { text, valuePm: sizePm, resolutionPm: resolutionPm ?? gauge.resolutionPm };
+    return slipOf(reading, facts);
   }
 
   function askRepeat({ text, atMs }: EntryCommit): void {
@@ -264,10 +272,7 @@ export function useCommit(
     const { piece, feature, chosen } = bench;
     const valuePm = meaning.sizePm;
     const resolutionPm = meaning.resolutionPm ?? gauge.resolutionPm;
-    const slip = slipOf(
-      { text, valuePm, resolutionPm },
-      bench.slipFacts(gauge, { text, unit: meaning.unit }),
-    );
+    const slip = slipAs(text, meaning, gauge);
     before.current = now;
     const entry = bench.fresh.reading({
       text,
