@@ -3,6 +3,7 @@ import { Id } from '@/lib/schema/common';
 import { DeviceHeld } from '@/lib/schema/device';
 import { NewCut } from '@/lib/schema/new-cut';
 import { NewRunEvent } from '@/lib/schema/new-run-event';
+import { NewStrike } from '@/lib/schema/new-strike';
 import { JobStart, JobStarted } from '@/lib/schema/new-job';
 import { Change, thingKinds } from '@/lib/schema/change';
 import { Batch, batchMax, NewCorrection, NewReading, Outcomes } from '@/lib/schema/reading';
@@ -69,6 +70,15 @@ export const addresses: readonly Address[] = [
     summary: 'Keep events of runs as a device noted them at the machine',
     more: 'As readings. Each happened when the device kept it.',
     body: batchOf(NewRunEvent),
+    answers: { 200: { says: 'What became of each, in the order sent', body: Outcomes } },
+    problems: changeProblems,
+  },
+  {
+    method: 'post',
+    path: '/strike-log',
+    summary: 'Strike out, or put back, cuts and events of runs as a device noted it at the machine',
+    more: 'As readings. What stands so already stays so.',
+    body: batchOf(NewStrike),
     answers: { 200: { says: 'What became of each, in the order sent', body: Outcomes } },
     problems: changeProblems,
   },

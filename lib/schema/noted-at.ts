@@ -12,9 +12,7 @@ export const noted = {
     .int()
     .min(1)
     .max(deviceSeqMax)
-    .describe(
-      'The running number of this entry on its device, over readings, corrections, cuts and events',
-    ),
+    .describe('The running number of this entry on its device, over all it notes'),
   personId: Id.nullable(),
 };
 

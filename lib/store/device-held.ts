@@ -5,7 +5,7 @@ import { store } from './client';
 const gapsMost = 1000;
 
 /**
- * The highest running number the book has of a device, over readings, corrections, cuts and events, and the
+ * The highest running number the book has of a device, over all that devices note at the machine, and the
  * numbers below it that it lacks. A device that is not known has nothing. Cost: one walk over the device's numbers.
  */
 export async function deviceHeld(deviceId: string): Promise<DeviceHeld> {
@@ -17,6 +17,7 @@ export async function deviceHeld(deviceId: string): Promise<DeviceHeld> {
        UNION SELECT "deviceSeq" FROM "Correction" WHERE "deviceId" = ${id}
        UNION SELECT "deviceSeq" FROM "Cut" WHERE "deviceId" = ${id}
        UNION SELECT "deviceSeq" FROM "RunEvent" WHERE "deviceId" = ${id}
+       UNION SELECT "deviceSeq" FROM "Strike" WHERE "deviceId" = ${id}
        UNION SELECT 0),
      steps AS (SELECT n, lead(n) OVER (ORDER BY n) AS next FROM held)
      SELECT n, next FROM steps WHERE next IS NULL OR next > n + 1 ORDER BY n DESC LIMIT ${gapsMost + 1}`,

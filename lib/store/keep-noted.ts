@@ -1,13 +1,13 @@
 import type { z } from 'zod';
 import type { Batch, Outcome } from '@/lib/schema/reading';
-import { strayCharacter } from '@/lib/schema/stray-character';
 import { asMade } from './as-made';
 import type { StoreTransaction } from './database';
 import { logChange } from './log-change';
-import { refusals, type RefusalCode } from './refused';
+import type { RefusalCode } from './refused';
 import { rowsOf } from './rows-of';
 import { sameContent } from './same-content';
 import { senseless } from './senseless';
+import { refusedEntry, sentEntry } from './sent-entry';
 import type { Fields, New } from './thing-types';
 import { transact } from './transact';
 
@@ -37,25 +37,8 @@ export async function keepNoted<Kind extends NotedKind, Sent extends Noted>(
   thing: NotedThing<Kind, Sent>,
   { deviceId, entries }: z.infer<typeof Batch>,
 ): Promise<Outcome[]> {
-  const refuse = (
-    id: string,
-    code: RefusalCode,
-    at: string,
-    says: string = refusals[code],
-  ): Outcome => ({ id, state: 'refused', code: `${thing.name}/${code}`, at, says });
-
-  const judge = (given: unknown): { sent: Sent } | Outcome => {
-    const id = (given as { id?: unknown } | null)?.id;
-    const name = typeof id === 'string' ? id.slice(0, 64) : '';
-    const parsed = thing.schema.safeParse(given);
-    if (!parsed.success) {
-      const issue = parsed.error.issues[0]!;
-      return refuse(name, 'wrong-shape', issue.path.join('.'), issue.message);
-    }
-    const stray = strayCharacter(parsed.data);
-    if (stray === undefined) return { sent: parsed.data };
-    return refuse(name, 'wrong-shape', stray, 'It contains a character that cannot be kept');
-  };
+  const refuse = (id: string, code: RefusalCode, at: string, says?: string) =>
+    refusedEntry(thing.name, id, code, at, says);
 
   const keep = (sent: Sent): Promise<Outcome> =>
     transact(async (transaction): Promise<Outcome> => {
@@ -89,7 +72,7 @@ export async function keepNoted<Kind extends NotedKind, Sent extends Noted>(
 
   const outcomes: Outcome[] = [];
   for (const given of entries) {
-    const judged = judge(given);
+    const judged = sentEntry(thing.name, thing.schema, given);
     outcomes.push('state' in judged ? judged : await keep(judged.sent));
   }
   return outcomes;

@@ -11,6 +11,8 @@ export const refusals = {
   'no-such-feature': 'There is no feature with this id in this job',
   'no-such-fit': 'There is no fit with this id in this job',
   'no-such-run': 'There is no run with this id in this job',
+  'no-such-cut': 'There is no cut with this id',
+  'no-such-event': 'There is no event of a run with this id',
   'no-such-picture': 'There is no picture with this id in this job',
   'no-such-person': 'There is no person with this id',
   'no-such-gauge': 'There is no gauge with this id',

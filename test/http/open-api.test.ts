@@ -89,6 +89,7 @@ describe('openApi', () => {
       'post /corrections',
       'post /cut-log',
       'post /event-log',
+      'post /strike-log',
       'post /example',
     ]);
   });

@@ -2,7 +2,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { closeStore, store } from '@/lib/store/client';
 import { jobSheet } from '@/lib/store/job-sheet';
 import { lastSeq } from '@/lib/store/last-seq';
+import { keepRunEvents } from '@/lib/store/keep-run-events';
+import { keepStrikes } from '@/lib/store/keep-strikes';
 import { keepCorrections, keepReadings } from '@/lib/store/readings';
+import { uuidv7 } from '@/lib/store/uuid';
 import { aJob, correctionOf, who } from './a-job';
 
 let job: Awaited<ReturnType<typeof aJob>>;
@@ -11,6 +14,16 @@ beforeAll(async () => {
   const reading = job.reading();
   await keepReadings({ deviceId: who.deviceId, entries: [reading] });
   await keepCorrections({ deviceId: who.deviceId, entries: [correctionOf(reading.id)] });
+  const { deviceId } = who;
+  const { deviceTime, personId } = reading;
+  const runId = (await jobSheet(job.jobId))!.runs[0]!.id;
+  const said = { kind: 'coolant', note: '', offsetPm: null, offsetDial: null };
+  const event = { id: uuidv7(), deviceTime, deviceSeq: 900, personId, runId, afterOrdinal: 1 };
+  await keepRunEvents({ deviceId, entries: [{ ...event, ...said }] });
+  const strike = { thing: 'runEvent', thingId: event.id, struck: true };
+  const entry = { id: uuidv7(), deviceTime, deviceSeq: 901, personId, ...strike };
+  const [kept] = await keepStrikes({ deviceId, entries: [entry] });
+  expect(kept).toMatchObject({ state: 'kept' });
 });
 afterAll(closeStore);
 
@@ -21,7 +34,7 @@ const statements = (table: string) => [
   `TRUNCATE "${table}"`,
   `TRUNCATE "${table}" CASCADE`,
 ];
-const tables = ['Reading', 'Correction', 'ChangeLog'];
+const tables = ['Reading', 'Correction', 'Strike', 'ChangeLog'];
 
 describe('the database itself', () => {
   it.each(tables.flatMap(statements))('refuses %s', async (statement) => {

@@ -4,6 +4,7 @@ import { deviceHeld } from '@/lib/store/device-held';
 import { jobSheet } from '@/lib/store/job-sheet';
 import { keepCuts } from '@/lib/store/keep-cuts';
 import { keepRunEvents } from '@/lib/store/keep-run-events';
+import { keepStrikes } from '@/lib/store/keep-strikes';
 import { keepCorrections, keepReadings } from '@/lib/store/readings';
 import { uuidv7 } from '@/lib/store/uuid';
 import { aJob, correctionOf } from './a-job';
@@ -67,6 +68,12 @@ it('names the highest number of a device and the numbers below it that the book 
   };
   expect(await keepRunEvents({ deviceId, entries: [event] })).toMatchObject([{ state: 'kept' }]);
   expect((await deviceHeld(deviceId)).gaps).toEqual([{ from: 1, to: 1 }]);
+  // And the striking out of one.
+  const { deviceTime, personId } = event;
+  const struck = { thing: 'runEvent', thingId: event.id, struck: true };
+  const strike = { id: uuidv7(), deviceTime, deviceSeq: 1, personId, ...struck };
+  expect(await keepStrikes({ deviceId, entries: [strike] })).toMatchObject([{ state: 'kept' }]);
+  expect((await deviceHeld(deviceId)).gaps).toEqual([]);
 });
 
 it('has nothing of a device it does not know', async () => {
