@@ -1,5 +1,6 @@
 import type { NewCut } from '@/lib/schema/new-cut';
 import type { NewRunEvent } from '@/lib/schema/new-run-event';
+import type { NewStrike } from '@/lib/schema/new-strike';
 import type { NewCorrection, NewReading } from '@/lib/schema/reading';
 
 /** The fields the box adds to a row itself. */
@@ -19,7 +20,8 @@ export type Draft =
   | (Asked & { kind: 'reading'; row: Omit<NewReading, Stamped> })
   | (Asked & { kind: 'correction'; row: Omit<NewCorrection, Stamped> })
   | (Asked & { kind: 'cut'; row: Omit<NewCut, Stamped> })
-  | (Asked & { kind: 'event'; row: Omit<NewRunEvent, Stamped> });
+  | (Asked & { kind: 'event'; row: Omit<NewRunEvent, Stamped> })
+  | (Asked & { kind: 'strike'; row: Omit<NewStrike, Stamped> });
 
 /**
  * `on this device`: on its disk and not answered for yet. `in the book`: the server has named it; the row
@@ -52,9 +54,10 @@ type Held = {
   aside: { reason: string; atMs: number } | null;
 };
 
-/** One reading, correction, cut or event of a run as this device holds it. */
+/** One reading, correction, cut or event of a run, or a strike of the last two, as this device holds it. */
 export type Entry =
   | (Held & { kind: 'reading'; row: NewReading })
   | (Held & { kind: 'correction'; row: NewCorrection })
   | (Held & { kind: 'cut'; row: NewCut })
-  | (Held & { kind: 'event'; row: NewRunEvent });
+  | (Held & { kind: 'event'; row: NewRunEvent })
+  | (Held & { kind: 'strike'; row: NewStrike });

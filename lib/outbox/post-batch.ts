@@ -18,6 +18,7 @@ const addresses: Record<Entry['kind'], string> = {
   correction: '/api/v1/corrections',
   cut: '/api/v1/cut-log',
   event: '/api/v1/event-log',
+  strike: '/api/v1/strike-log',
 };
 
 /** Statuses by which the server says that repeating will not help. */

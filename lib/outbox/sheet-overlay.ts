@@ -13,6 +13,8 @@ const nothing: ReadonlySet<string> = new Set();
  * has not reached the sheet, takes its own number. The others come after all rows of the book, in the order of
  * their running numbers, with numbers that are only good for sorting; `pending` names them. Cuts come after
  * the other cuts of their piece and feature, where the book will put them; events of runs stand where they say.
+ * What is struck out or put back stands so until the sheet has the line of the book that says it; `pending` names
+ * the thing too while that is not there.
  *
  * Pure; gives the same sheet back when nothing is laid over it, and the same row for the same entry. The rows of
  * the sheet stand in the order of their numbers. Cost: O(readings + corrections).
@@ -28,8 +30,9 @@ export function overlayEntries(
   const pending = new Set<string>();
   const readings = laidOver<Reading>(sheet.readings, mine, 'reading', pending);
   const corrections = laidOver<Correction>(sheet.corrections, mine, 'correction', pending);
-  const cuts = cutsLaidOver(sheet.cuts, mine, pending);
-  const runEvents = eventsLaidOver(sheet.runEvents, mine, pending);
+  const struck = strikesOf(sheet, mine, pending);
+  const cuts = asStruck(cutsLaidOver(sheet.cuts, mine, pending), struck);
+  const runEvents = asStruck(eventsLaidOver(sheet.runEvents, mine, pending), struck);
   const over = { readings, corrections, cuts, runEvents };
   const isSame = (Object.keys(over) as (keyof typeof over)[]).every(
     (name) => over[name] === sheet[name],
@@ -87,6 +90,34 @@ function eventsLaidOver(
     });
   }
   return events;
+}
+
+/** When each thing was struck out, or null where it was put back, by what the sheet does not show yet. */
+function strikesOf(
+  sheet: JobSheet,
+  entries: readonly Entry[],
+  pending: Set<string>,
+): ReadonlyMap<string, string | null> {
+  const struck = new Map<string, string | null>();
+  const strikes = entries
+    .filter((entry) => entry.kind === 'strike')
+    .filter(({ seq }) => seq === null || seq > sheet.seq)
+    .sort((a, b) => a.deviceSeq - b.deviceSeq);
+  for (const { id, row, seq, receivedAt } of strikes) {
+    if (seq === null) pending.add(id).add(row.thingId);
+    struck.set(row.thingId, row.struck ? (receivedAt ?? row.deviceTime) : null);
+  }
+  return struck;
+}
+
+function asStruck<Row extends { id: string; struckAt: string | null }>(
+  rows: Row[],
+  struck: ReadonlyMap<string, string | null>,
+): Row[] {
+  const differs = ({ id, struckAt }: Row) =>
+    struck.has(id) && (struck.get(id) === null) !== (struckAt === null);
+  if (!rows.some(differs)) return rows;
+  return rows.map((row) => (differs(row) ? { ...row, struckAt: struck.get(row.id)! } : row));
 }
 
 function laidOver<Row extends Reading | Correction>(

@@ -40,6 +40,6 @@ export function takenBackWords(figure: string, isStruck: boolean): string {
     : `${figure}, entered here, is put back.`;
 }
 
-/** Said where the last entry is a cut that the notebook does not have yet. */
-export const cutToSendWords =
-  'The cut noted last is still to send. Press once more when it is in the book, and it is struck out.';
+/** Said where the disk of this device would not take it. */
+export const strikeTroubleWords =
+  'That could not be kept on this device, and nothing was changed. Make room, then try it again.';

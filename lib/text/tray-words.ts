@@ -4,21 +4,29 @@ import { dayAndTime } from './when';
 
 /** An entry the notebook would not take, as far as words need it; null where the job open here does not know. */
 export type TrayFacts = {
-  /** The text of a reading with its unit, the kind of a correction, whether a cut was a spring pass, the event of a run. */
+  /** The text of a reading with its unit, the kind of a correction, whether a cut was a spring pass, the event of a run, or only which of the two. */
   what:
     | { text: string; unit: string }
     | { correction: string }
     | { spring: boolean }
-    | { event: RunEventKind; isFirst: boolean };
+    | { event: RunEventKind; isFirst: boolean }
+    | { thing: 'cut' | 'event' };
   /** The piece; the one an event came after, or before where it came before the first. */
   mark: string | null;
   feature: string | null;
+  /** It is not the thing itself but that it was struck out, or put back. */
+  strike?: 'out' | 'back';
   /** Station and direction; empty where there is one place. */
   place: string;
 };
 
 /** "Reading 18.004 mm of P1 outside, crown, across A"; of another job where this one does not know it. */
-export function trayTitle({ what, mark, feature, place }: TrayFacts): string {
+export function trayTitle({ strike, ...facts }: TrayFacts): string {
+  if (strike === undefined) return thingTitle(facts);
+  return `${strike === 'out' ? 'Struck out' : 'Put back'}: ${thingTitle(facts)}`;
+}
+
+function thingTitle({ what, mark, feature, place }: TrayFacts): string {
   if ('event' in what && mark !== null && feature !== null) {
     return `${whatWords(what)} ${what.isFirst ? 'before' : 'after'} ${mark} ${feature.toLowerCase()}`;
   }
@@ -62,5 +70,6 @@ function whatWords(what: TrayFacts['what']): string {
   if ('text' in what) return `Reading ${what.text.trim()} ${what.unit}`;
   if ('correction' in what) return `Correction (${what.correction})`;
   if ('event' in what) return eventWords({ kind: what.event, note: '', at: '' }).title;
+  if ('thing' in what) return what.thing === 'cut' ? 'Cut' : 'Event';
   return what.spring ? 'Spring pass' : 'Cut';
 }

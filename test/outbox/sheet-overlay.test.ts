@@ -166,6 +166,63 @@ describe('overlayEntries', () => {
     expect(overlayEntries(sheet, [booked]).pending.size).toBe(0);
   });
 
+  it('shows a cut and an event as they were struck out or put back, until the sheet has the line that says it', async () => {
+    const world = createWorld();
+    world.book.broken = 'no network';
+    const tab = world.tab();
+    const cut = await tab.keep(cutting());
+    const out = await tab.keep(striking('cut', cut.id));
+    const back = await tab.keep(striking('runEvent', 'k', false));
+    await quiet();
+    tab.kill();
+    const known = {
+      id: 'k',
+      runId: 'r',
+      at: '2026-03-14T10:00:00Z',
+      struckAt: '2026-03-14T11:00:00Z',
+    } as JobSheet['runEvents'][0];
+    const sheet = frozen(sheetOf({ seq: 40, runEvents: [known] }));
+    const laid = overlayEntries(sheet, frozen([back, out, cut]));
+    expect(laid.sheet.cuts).toMatchObject([{ id: cut.id, struckAt: out.row.deviceTime }]);
+    expect(laid.sheet.runEvents).toEqual([{ ...known, struckAt: null }]);
+    expect(laid.pending).toEqual(new Set([cut.id, out.id, back.id, 'k']));
+
+    // Put back again on the device: the later of two holds, whatever order they come in.
+    const again = { ...back, id: 'again', deviceSeq: 99, row: { ...back.row, struck: true } };
+    expect(overlayEntries(sheet, [again as Entry, back]).sheet.runEvents).toBe(sheet.runEvents);
+
+    // In the book as line 41: shown until the sheet stands at 41, and never after, whoever changes it then.
+    const booked = inBook(back, 41);
+    expect(overlayEntries(sheet, [booked]).sheet.runEvents).toMatchObject([{ struckAt: null }]);
+    expect(overlayEntries(sheet, [booked]).pending.size).toBe(0);
+    const later = sheetOf({ seq: 41, runEvents: [known] });
+    expect(overlayEntries(later, [booked]).sheet).toBe(later);
+
+    // Of a thing that is not there, and one put away, nothing is seen.
+    expect(overlayEntries(sheet, [out]).sheet).toBe(sheet);
+    expect(overlayEntries(sheet, [{ ...back, state: 'set aside' }]).sheet).toBe(sheet);
+  });
+
+  it('sends a cut before the entry that strikes it out', async () => {
+    const world = createWorld();
+    world.book.broken = 'no network';
+    const tab = world.tab();
+    const cut = await tab.keep(cutting());
+    const out = await tab.keep(striking('cut', cut.id));
+    const second = await tab.keep(cutting());
+    world.book.broken = null;
+    world.book.requests.length = 0;
+    tab.sendNow();
+    await pass(world, 5000);
+    expect(world.book.requests.map(({ path, entries }) => [path, entries[0]!.id])).toEqual([
+      ['/api/v1/cut-log', cut.id],
+      ['/api/v1/strike-log', out.id],
+      ['/api/v1/cut-log', second.id],
+    ]);
+    expect((await tab.copies()).map(({ state }) => state)).toEqual(Array(3).fill('in the book'));
+    tab.kill();
+  });
+
   it('sends an event to where events are kept', async () => {
     const world = createWorld();
     const tab = world.tab();
@@ -198,6 +255,15 @@ describe('overlayEntries', () => {
     tab.kill();
   });
 });
+
+function striking(
+  thing: 'cut' | 'runEvent',
+  thingId: string,
+  struck = true,
+): Draft & { kind: 'strike' } {
+  const row = { personId: null, thing, thingId, struck };
+  return { kind: 'strike', jobId: sheetOf().job.id, row };
+}
 
 function happening(): Draft & { kind: 'event' } {
   return {

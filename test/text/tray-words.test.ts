@@ -24,6 +24,24 @@ it('names what was refused and where it belongs', () => {
   );
 });
 
+it('says of a cut or an event that it was struck out, or put back', () => {
+  const at = { mark: 'P1', feature: 'Outside', place: '' };
+  expect(trayTitle({ ...at, what: { spring: false }, strike: 'out' })).toBe(
+    'Struck out: Cut of P1 outside',
+  );
+  const coolant = { event: 'coolant', isFirst: false } as const;
+  expect(trayTitle({ ...at, what: coolant, strike: 'back' })).toBe(
+    'Put back: Coolant after P1 outside',
+  );
+  const nowhere = { mark: null, feature: null, place: '' };
+  const unknown = (thing: 'cut' | 'event') =>
+    trayTitle({ ...nowhere, what: { thing }, strike: 'out' });
+  expect([unknown('cut'), unknown('event')]).toEqual([
+    'Struck out: Cut of another job',
+    'Struck out: Event of another job',
+  ]);
+});
+
 it('says why, and that it is kept here', () => {
   expect(traySays('There is no piece with this id in this job.')).toBe(
     'There is no piece with this id in this job. It is kept on this device.',

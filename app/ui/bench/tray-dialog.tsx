@@ -4,6 +4,8 @@ import { useCallback, useEffect, useState } from 'react';
 import { browserOutbox } from '@/lib/outbox/browser-outbox';
 import type { Entry } from '@/lib/outbox/entry';
 import type { JobView } from '@/lib/rules/job-view';
+import type { Cut } from '@/lib/schema/fit';
+import type { RunEvent } from '@/lib/schema/run';
 import { placeWords } from '@/lib/text/bench-place';
 import { awaySays, traySays, trayTitle, trayWords, type TrayFacts } from '@/lib/text/tray-words';
 import { useJob } from '../job/job-provider';
@@ -120,35 +122,62 @@ function factsOf({ sheet }: JobView, entry: Entry): TrayFacts {
   const markOf = (pieceId?: string) => sheet.pieces.find(({ id }) => id === pieceId)?.mark ?? null;
   const featureOf = (featureId?: string) =>
     sheet.features.find(({ id }) => id === featureId) ?? null;
-  if (entry.kind === 'event') {
-    const { row } = entry;
-    const feature = featureOf(sheet.runs.find(({ id }) => id === row.runId)?.featureId);
-    const turn = Math.max(row.afterOrdinal, 1);
+  const eventFacts = (event: Pick<RunEvent, 'runId' | 'afterOrdinal' | 'kind'>): TrayFacts => {
+    const feature = featureOf(sheet.runs.find(({ id }) => id === event.runId)?.featureId);
+    const turn = Math.max(event.afterOrdinal, 1);
     const piece = sheet.pieces.find(
       ({ partId, ordinal }) => partId === feature?.partId && ordinal === turn,
     );
     return {
-      what: { event: row.kind, isFirst: row.afterOrdinal === 0 },
+      what: { event: event.kind, isFirst: event.afterOrdinal === 0 },
       mark: piece?.mark ?? null,
       feature: feature?.name ?? null,
       place: '',
     };
-  }
-  const at =
-    entry.kind === 'correction'
-      ? sheet.readings.find(({ id }) => id === entry.row.readingId)
-      : entry.row;
-  const feature = featureOf(at?.featureId);
-  return {
-    what:
-      entry.kind === 'reading'
-        ? { text: entry.row.text, unit: entry.row.unit }
-        : entry.kind === 'correction'
-          ? { correction: entry.row.kind }
-          : { spring: entry.row.spring },
-    mark: markOf(at?.pieceId),
-    feature: feature?.name ?? null,
-    place:
-      at === undefined || feature === null || !('station' in at) ? '' : placeWords(at, feature),
   };
+  const cutFacts = ({ spring, pieceId, featureId }: CutAt): TrayFacts => ({
+    what: { spring },
+    mark: markOf(pieceId),
+    feature: featureOf(featureId)?.name ?? null,
+    place: '',
+  });
+  switch (entry.kind) {
+    case 'event':
+      return eventFacts(entry.row);
+    case 'cut':
+      return cutFacts(entry.row);
+    case 'strike': {
+      const { thing, thingId, struck } = entry.row;
+      const strike = struck ? 'out' : 'back';
+      const nowhere = { mark: null, feature: null, place: '', strike } as const;
+      if (thing === 'cut') {
+        const cut = sheet.cuts.find(({ id }) => id === thingId);
+        return cut === undefined
+          ? { ...nowhere, what: { thing: 'cut' } }
+          : { ...cutFacts(cut), strike };
+      }
+      const event = sheet.runEvents.find(({ id }) => id === thingId);
+      return event === undefined
+        ? { ...nowhere, what: { thing: 'event' } }
+        : { ...eventFacts(event), strike };
+    }
+    default: {
+      const at =
+        entry.kind === 'reading'
+          ? entry.row
+          : sheet.readings.find(({ id }) => id === entry.row.readingId);
+      const feature = featureOf(at?.featureId);
+      return {
+        what:
+          entry.kind === 'reading'
+            ? { text: entry.row.text, unit: entry.row.unit }
+            : { correction: entry.row.kind },
+        mark: markOf(at?.pieceId),
+        feature: feature?.name ?? null,
+        place: at === undefined || feature === null ? '' : placeWords(at, feature),
+      };
+    }
+  }
 }
+
+type CutAt = Pick<Cut, 'spring' | 'pieceId' | 'featureId'>;

@@ -36,12 +36,12 @@ export function useActs(
     const read = lastRead(bench.view.sheet.job.id);
     // Another device may have read this piece since: what is taken back is what was entered here.
     const own = cell.readings.find(({ id }) => id === read?.id) ?? last;
+    // A key that bounces would put back what it has just struck out, or strike out what came before it.
+    const now = { what: 'take back', atMs: performance.now() };
+    const isBounce = isActRepeat(lastBack.current, now);
+    lastBack.current = now;
+    if (isBounce) return null;
     if (own !== null) {
-      // A key that bounces would put back what it has just struck out.
-      const now = { what: own.id, atMs: performance.now() };
-      const isBounce = isActRepeat(lastBack.current, now);
-      lastBack.current = now;
-      if (isBounce) return null;
       const isStruck = own.state === 'struck';
       correct(isStruck ? 'restore' : 'void', own.id);
       return own === last || bench.blind !== null
@@ -49,7 +49,10 @@ export function useActs(
         : takenBackWords(shownLength(own.valuePm, own.resolutionPm, chosen), !isStruck);
     }
     const cutLast = cut.lastNoted();
-    if (cutLast !== null) return cut.strike(cutLast);
+    if (cutLast !== null) {
+      void cut.strike(cutLast);
+      return null;
+    }
     // Nothing here to take back: the entry made last may be on the piece before.
     if (read === null || (read.pieceId === bench.piece.id && read.featureId === feature.id)) {
       return null;

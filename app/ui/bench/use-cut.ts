@@ -3,10 +3,9 @@
 import { useState } from 'react';
 import { entriesFor } from '@/lib/outbox/snapshot';
 import type { Cut } from '@/lib/schema/fit';
-import { cutToSendWords } from '@/lib/text/bench-where';
 import { useKeepCut } from '../cut/use-keep-cut';
 import { useJob } from '../job/job-provider';
-import { useThings } from '../job/use-things';
+import { useStrike } from '../job/use-strike';
 import type { Bench } from './use-bench';
 
 /**
@@ -15,9 +14,9 @@ import type { Bench } from './use-bench';
  * nothing was read after can be struck out: the readings before it count again.
  */
 export function useCut(bench: Bench | null) {
-  const { outbox, pending } = useJob();
+  const { outbox } = useJob();
   const { take, trouble, forget } = useKeepCut();
-  const { change, trouble: refused } = useThings();
+  const { strike, trouble: unkept } = useStrike('cut');
   const [busy, setBusy] = useState(false);
 
   async function note(spring: boolean): Promise<boolean> {
@@ -49,11 +48,5 @@ export function useCut(bench: Bench | null) {
     return isFromHere ? last! : null;
   }
 
-  /** Strikes it out; a sentence where it cannot be yet. */
-  function strike({ id, version }: Cut): string | null {
-    if (pending.has(id)) return cutToSendWords;
-    void change('cut', id, { version, struck: true });
-    return null;
-  }
-  return { note, lastNoted, strike, trouble: trouble ?? refused, busy, forget };
+  return { note, lastNoted, strike, trouble: trouble ?? unkept, busy, forget };
 }

@@ -13,7 +13,7 @@ import {
 } from '@/lib/text/cut-log-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { useJob } from '../job/job-provider';
-import { useThings } from '../job/use-things';
+import { useStrike } from '../job/use-strike';
 import styles from './cut.module.css';
 import type { OnDial } from './use-put-on';
 
@@ -21,12 +21,12 @@ type Props = { cut: CutView; slide: Slide | null; onDial: OnDial | null; shown: 
 
 /** What was asked of each cut, what came off and what was left; the next one last, with what is expected of it. */
 export function CutLog({ cut, slide, onDial, shown }: Props) {
-  const { pending, view } = useJob();
-  const { change, trouble, busy } = useThings();
+  const { view } = useJob();
+  const { strike, trouble, busy } = useStrike('cut');
   const { steps, resolutionPm, aim } = cut;
   const last = steps.at(-1);
   // A cut that was measured stands; one that was not can still be said not to have been taken.
-  const canTakeBack = last !== undefined && last.afterPm === null && !pending.has(last.cut.id);
+  const canTakeBack = last !== undefined && last.afterPm === null;
   if (steps.length === 0 && onDial === null) return null;
   const elsewhere = cut.changedElsewhere;
   const markOf = (id: string) => view.sheet.pieces.find((piece) => piece.id === id)?.mark ?? '';
@@ -103,9 +103,7 @@ export function CutLog({ cut, slide, onDial, shown }: Props) {
             type="button"
             className={styles.textButton}
             disabled={busy}
-            onClick={() =>
-              void change('cut', last.cut.id, { version: last.cut.version, struck: true })
-            }
+            onClick={() => void strike(last.cut)}
           >
             Cut {last.number} was not taken
           </button>

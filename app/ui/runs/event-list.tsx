@@ -5,24 +5,19 @@ import type { RunView } from '@/lib/rules/run-view';
 import type { RunEvent } from '@/lib/schema/run';
 import { eventToSend, eventWords } from '@/lib/text/event-words';
 import { useJob } from '../job/job-provider';
-import { useThings } from '../job/use-things';
+import { useStrike } from '../job/use-strike';
 import { EventForm } from './event-form';
 import styles from './events.module.css';
 
 /** Every event of the run, to be put right or struck out; what is struck stays, and can be put back. */
 export function EventList({ run }: { run: RunView }) {
   const { view, pending } = useJob();
-  const { change, trouble, busy } = useThings();
+  const { strike, trouble, busy } = useStrike('runEvent');
   const [open, setOpen] = useState<string | null>(null);
   const events = view.sheet.runEvents
     .filter(({ runId }) => runId === run.run.id)
     .sort((a, b) => a.afterOrdinal - b.afterOrdinal || (a.at < b.at ? -1 : 1));
   if (events.length === 0) return null;
-  const strike = (event: RunEvent) =>
-    void change('runEvent', event.id, {
-      version: event.version,
-      struck: event.struckAt === null,
-    });
   return (
     <section className={styles.events} aria-label="Events">
       <h2 className={styles.title}>Events</h2>
@@ -42,11 +37,7 @@ export function EventList({ run }: { run: RunView }) {
                   Put right
                 </button>
               )}
-              <button
-                type="button"
-                disabled={busy || pending.has(event.id)}
-                onClick={() => strike(event)}
-              >
+              <button type="button" disabled={busy} onClick={() => void strike(event)}>
                 {event.struckAt === null ? 'Strike out' : 'Put back'}
               </button>
             </span>
