@@ -5,6 +5,7 @@ import { logChange } from './log-change';
 import type { RefusalCode } from './refused';
 import { rowsOf } from './rows-of';
 import { sameContent } from './same-content';
+import { senseless } from './senseless';
 import { refusedEntry, sentEntry } from './sent-entry';
 import { transact } from './transact';
 
@@ -51,7 +52,11 @@ function keep(sent: NewStrike, deviceId: string): Promise<Outcome> {
     }
     const receivedAt = new Date().toISOString();
     if ((before.struckAt !== null) !== struck) {
-      await rows.change(thingId, before.version, { struckAt: struck ? receivedAt : null });
+      const fault = struck ? undefined : await senseless(transaction, thing, before);
+      if (fault !== undefined) return refusedEntry(name, id, fault.code, 'thingId', fault.says);
+      const struckAt = struck ? receivedAt : null;
+      const isChanged = await rows.change(thingId, before.version, { struckAt });
+      if (!isChanged) throw new Error(`${thing} ${thingId} changed while it was being struck out`);
       const after = (await rows.one(thingId))!;
       const act = struck ? 'struck' : 'put back';
       await logChange(transaction, { deviceId, personId }, receivedAt, [

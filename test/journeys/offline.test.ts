@@ -176,7 +176,7 @@ describe('a cold start without a network', () => {
   });
 });
 
-it('an event noted without a network is seen at once, waits on the device, and is sent once', async () => {
+it('an event noted without a network is seen at once, waits on the device, is sent once, and is struck out the same way', async () => {
   const pins = await startPins(server);
   await measure(server, pins, [-12, -11, -10, -10, -8, -7, -6, -6]);
   const thumb = await (await chromium.newContext(phone)).newPage();
@@ -198,5 +198,19 @@ it('an event noted without a network is seen at once, waits on the device, and i
   await thumb.getByText('to send').first().waitFor({ state: 'detached' });
   await row.getByText('After Q8: coolant').waitFor();
   await eventually(() => events()).toHaveLength(1);
+
+  // It was another machine: without a network again it is struck out, and sent as that.
+  await thumb.goto(`${server.url}/jobs/${pins.jobId}/runs`);
+  const list = thumb.getByRole('region', { name: 'Events' });
+  await list.getByText('Coolant').waitFor();
+  await thumb.context().setOffline(true);
+  await list.getByRole('button', { name: 'Strike out' }).tap();
+  await list.getByRole('button', { name: 'Put back' }).waitFor();
+  await list.getByText('to send').waitFor();
+  await eventually(events).toMatchObject([{ version: 1, struckAt: null }]);
+  await thumb.context().setOffline(false);
+  await eventually(events).toMatchObject([{ version: 2, struckAt: expect.any(String) }]);
+  await list.getByText('to send').waitFor({ state: 'detached' });
+  await list.getByRole('button', { name: 'Put back' }).waitFor();
   await thumb.context().close();
 }, 120_000);

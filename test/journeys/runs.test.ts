@@ -150,8 +150,9 @@ it('an event takes one tap from the Bench and one from the chart, is put right, 
   await expect.poll(() => chartSays(runs)).not.toContain('Too few to draw a line.');
   await insert.getByRole('button', { name: 'Put back' }).click();
   await expect.poll(() => chartSays(runs)).toContain('Too few to draw a line.');
-  const kept = (await sheetAt(server, pins.jobId)).runEvents;
-  expect(kept.find(({ kind }) => kind === 'insert changed')).toMatchObject({
+  const kept = async () =>
+    (await sheetAt(server, pins.jobId)).runEvents.find(({ kind }) => kind === 'insert changed');
+  await expect.poll(kept).toMatchObject({
     afterOrdinal: 5,
     note: 'chipped',
     struckAt: null,

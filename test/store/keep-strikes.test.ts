@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { NewStrike } from '@/lib/schema/new-strike';
 import { changesAfter } from '@/lib/store/changes-after';
 import { changeThing } from '@/lib/store/change-thing';
-import { closeStore } from '@/lib/store/client';
+import { closeStore, store } from '@/lib/store/client';
 import { jobSheet } from '@/lib/store/job-sheet';
 import { keepCuts } from '@/lib/store/keep-cuts';
 import { keepRunEvents } from '@/lib/store/keep-run-events';
@@ -89,6 +89,18 @@ describe('keepStrikes', () => {
     expect(outcome).toMatchObject({ state: 'kept', seq: lines.at(-1)!.seq });
     expect(await eventOf(thingId)).toEqual(before);
     expect(await linesOf(thingId)).toEqual(lines);
+  });
+
+  it('does not put back what the book would not take any more', async () => {
+    const thingId = await aCut();
+    await keep(aStrike({ thing: 'cut', thingId }));
+    const { ordinal, pieceId, featureId } = await cutOf(thingId);
+    const { prisma } = await store();
+    const other = await aCut();
+    await prisma.cut.updateMany({ where: { id: other, pieceId, featureId }, data: { ordinal } });
+    const [outcome] = await keep(aStrike({ thing: 'cut', thingId, struck: false }));
+    expect(outcome).toMatchObject({ state: 'refused', code: 'strike/ordinal-taken' });
+    expect(await cutOf(thingId)).toMatchObject({ struckAt: expect.any(String) });
   });
 
   it('judges each on its own: one slip does not hold back the rest', async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { strikeTroubleWords } from '@/lib/text/bench-where';
 import { capabilityWords, type NoCapabilityReason } from '@/lib/text/capability-words';
 import { closerWords } from '@/lib/text/closer-words';
 import { straddleWords, withinPieceWords } from '@/lib/text/control-words';
@@ -26,6 +27,12 @@ const um = 1_000_000;
 const mm = 1_000_000_000;
 const shown = { unit: 'mm', decimal: '.' } as const;
 const inch = { unit: 'in', decimal: '.' } as const;
+
+it('says that a cut or an event could not be struck out on this device', () => {
+  expect(strikeTroubleWords).toBe(
+    'That could not be kept on this device, and nothing was changed. Make room, then try it again.',
+  );
+});
 
 describe('the Fits sheet', () => {
   it.each([
