@@ -452,7 +452,7 @@ describe('while metal is still to come off', () => {
     await page.getByRole('button', { name: 'Cut since' }).tap();
     await eventually(() => head(page).textContent()).toContain('0 of 6');
     await noBounce(page);
-    await page.keyboard.press('v');
+    await pressBounced(page, 'v'); // the reading before it is not struck out with it
     await eventually(() => head(page).textContent()).toContain('1 of 6');
     await eventually(cuts).toEqual([
       [2, false],

@@ -36,12 +36,15 @@ export function useActs(
     const read = lastRead(bench.view.sheet.job.id);
     // Another device may have read this piece since: what is taken back is what was entered here.
     const own = cell.readings.find(({ id }) => id === read?.id) ?? last;
-    // A key that bounces would put back what it has just struck out, or strike out what came before it.
-    const now = { what: 'take back', atMs: performance.now() };
-    const isBounce = isActRepeat(lastBack.current, now);
-    lastBack.current = now;
-    if (isBounce) return null;
+    // A key that bounces would put back what it has just struck out, or after a cut strike out the reading before.
+    const isBounce = (what: string) => {
+      const now = { what, atMs: performance.now() };
+      const before = lastBack.current;
+      lastBack.current = now;
+      return isActRepeat(before, now) || isActRepeat(before, { ...now, what: 'cut' });
+    };
     if (own !== null) {
+      if (isBounce(own.id)) return null;
       const isStruck = own.state === 'struck';
       correct(isStruck ? 'restore' : 'void', own.id);
       return own === last || bench.blind !== null
@@ -50,7 +53,7 @@ export function useActs(
     }
     const cutLast = cut.lastNoted();
     if (cutLast !== null) {
-      void cut.strike(cutLast);
+      if (!isBounce('cut')) void cut.strike(cutLast);
       return null;
     }
     // Nothing here to take back: the entry made last may be on the piece before.
