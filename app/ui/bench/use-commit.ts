@@ -11,13 +11,13 @@ import { entryReading, type EntryQuestionCode } from '@/lib/rules/entry-reading'
 import { gaugeMessage } from '@/lib/rules/gauge-message';
 import { isEntryRepeat, type EntryCommit } from '@/lib/rules/entry-repeat';
 import { slipOf } from '@/lib/rules/slip';
+import type { Gauge } from '@/lib/schema/gauge';
 import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
 import { entryErrorWords, type EntryError } from '@/lib/text/bench-entry-error';
 import { placeWords } from '@/lib/text/bench-place';
 import { whichGaugeWords } from '@/lib/text/bench-unplaced';
 import { shownLength } from '@/lib/text/shown-size';
 import { spokenLength } from '@/lib/text/spoken-length';
-import type { Gauge } from '@/lib/schema/gauge';
 import type { LengthMeaning } from '@/lib/units/parse-length';
 import type { LengthUnit } from '@/lib/units/picometres';
 import type { Notice } from './entry-notice';

@@ -1,4 +1,5 @@
 import type { RunView } from '@/lib/rules/run-view';
+import { textWidth } from '../strip/text-width';
 import { tickStep } from './tick-step';
 
 /** The turns of a run along the axis of its charts. */
@@ -44,18 +45,18 @@ export function axisTicks(
 function pieceTicks(pieces: NonNullable<AxisTurns['pieces']>, pitchPx: number) {
   let freePx = -Infinity;
   return pieces.map(({ ordinal, mark }) => {
-    const halfPx = (figurePx * mark.length) / 2;
+    const halfPx = textWidth({ text: mark, sizePx: axisTextPx }) / 2;
     if (ordinal * pitchPx - halfPx < freePx) return { ordinal, text: null };
     freePx = ordinal * pitchPx + halfPx + apartPx;
     return { ordinal, text: mark };
   });
 }
 
-/** No figure of 14 px is wider. */
-export const figurePx = 9;
+/** Of what stands on the axes of a chart and its drawing. */
+export const axisTextPx = 14;
 
 /** So far apart are two texts. */
-const apartPx = 10;
+const apartPx = 5;
 
 /** `W1` under the first where marks are a prefix and a number, the bare number under any other. */
 function turnText(ordinal: number, end: number, firstMark: string): string {

@@ -35,7 +35,7 @@ export function runChartConfig(
   data: RunChartData,
   palette: Palette,
 ): ChartConfiguration<'scatter', ScatterDataPoint[]> {
-  const { points, line, lastMade, batchEnd } = data;
+  const { points, line, lastMade, turns } = data;
   const at = (list: RunChartData['points']) =>
     list.map(({ ordinal, height }) => ({ x: ordinal, y: height }));
   const piece = { pointRadius: 5.5, pointHoverRadius: 5.5, borderWidth: 2, clip: false as const };
@@ -98,7 +98,7 @@ export function runChartConfig(
         x: {
           type: 'linear',
           min: 0.4,
-          max: Math.max(batchEnd, lastMade) + (line === null ? 0.6 : 1.6),
+          max: turns.end + (line === null ? 0.6 : 1.6),
           display: false,
         },
         y: { type: 'linear', ...range, display: false, afterFit: (scale) => (scale.width = 64) },

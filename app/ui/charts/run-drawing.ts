@@ -4,8 +4,8 @@ import type { RunChartData } from './run-chart-data';
 
 /** A run chart as plain shapes: pieces with their bars, limits, aim, drift line and band, events, the crossing. */
 export function runDrawing(data: RunChartData): Drawing {
-  const { points, aside, line, lastMade, batchEnd, lower, upper, aim, quarters, crossing } = data;
-  const along = { min: 0.4, max: Math.max(batchEnd, lastMade) + (line === null ? 0.6 : 1.6) };
+  const { points, aside, line, lastMade, turns, lower, upper, aim, quarters, crossing } = data;
+  const along = { min: 0.4, max: turns.end + (line === null ? 0.6 : 1.6) };
   const of = (name: 'height' | 'low' | 'high') =>
     (line ?? []).map((at) => ({ ordinal: at.ordinal, height: at[name] }));
   const named = [

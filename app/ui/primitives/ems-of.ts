@@ -1,4 +1,6 @@
-/** How wide a figure is in B612, em: digits 0.65, marks 0.3. */
+import { textWidth } from '../strip/text-width';
+
+/** How wide a figure is in B612, em, with a little to spare. */
 export function emsOf(text: string): number {
-  return [...text].reduce((sum, character) => sum + (/[.,]/.test(character) ? 0.3 : 0.65), 0.05);
+  return textWidth({ text, sizePx: 1 }) + 0.05;
 }

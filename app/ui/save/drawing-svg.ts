@@ -1,5 +1,6 @@
-import { axisTicks, figurePx } from '../charts/axis-turns';
+import { axisTextPx, axisTicks } from '../charts/axis-turns';
 import { tickStep } from '../charts/tick-step';
+import { textWidth } from '../strip/text-width';
 import type { Drawing } from './drawing';
 
 const plot = { left: 70, top: 28, width: 1000, height: 448 };
@@ -81,7 +82,7 @@ function plotSvg(drawing: Drawing, index: number): string {
   for (const { ordinal, height, text: says } of drawing.words) {
     // On the inner side of its line; left of its place where there is room, else where the plot begins.
     const py = y(height) + (y(height) < plot.top + plot.height / 2 ? 24 : -18);
-    const isBeside = x(ordinal) - plot.left > 10 + figurePx * says.length;
+    const isBeside = x(ordinal) - plot.left > 10 + textWidth({ text: says, sizePx: axisTextPx });
     parts.push(
       isBeside ? text(x(ordinal) - 10, py, 'end', says) : text(plot.left + 10, py, 'start', says),
     );

@@ -39,7 +39,7 @@ describe('the turns along the axis', () => {
       Array.from({ length: 8 }, (_, i) => `${2 * i + 1} W${i + 1}`),
     );
     expect(texts(axisTicks(turns, 14))).toHaveLength(8);
-    // A name takes 18 px and 10 beside it: two turns of 13 px are too little.
+    // W1 takes 22.4 px and 5 beside it: two turns of 13 px are too little.
     expect(texts(axisTicks(turns, 13))).toEqual(['1: W1', '5: W3', '9: W5', '13: W7']);
     expect(axisTicks(turns, 13)).toHaveLength(8);
   });
