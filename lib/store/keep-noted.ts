@@ -2,12 +2,12 @@ import type { z } from 'zod';
 import type { Batch, Outcome } from '@/lib/schema/reading';
 import { asMade } from './as-made';
 import type { StoreTransaction } from './database';
+import { keepEach, refusedEntry } from './keep-each';
 import { logChange } from './log-change';
 import type { RefusalCode } from './refused';
 import { rowsOf } from './rows-of';
 import { sameContent } from './same-content';
 import { senseless } from './senseless';
-import { refusedEntry, sentEntry } from './sent-entry';
 import type { Fields, New } from './thing-types';
 import { transact } from './transact';
 
@@ -70,12 +70,7 @@ export async function keepNoted<Kind extends NotedKind, Sent extends Noted>(
       return { ...(await placeOf(transaction, kind, row)), state: 'kept' };
     });
 
-  const outcomes: Outcome[] = [];
-  for (const given of entries) {
-    const judged = sentEntry(thing.name, thing.schema, given);
-    outcomes.push('state' in judged ? judged : await keep(judged.sent));
-  }
-  return outcomes;
+  return keepEach(thing.name, thing.schema, entries, keep);
 }
 
 /** Its number in the book is that of the line of the change log that made it. */

@@ -1,12 +1,12 @@
 import type { z } from 'zod';
 import { NewStrike } from '@/lib/schema/new-strike';
 import type { Batch, Outcome } from '@/lib/schema/reading';
+import { keepEach, refusedEntry } from './keep-each';
 import { logChange } from './log-change';
 import type { RefusalCode } from './refused';
 import { rowsOf } from './rows-of';
 import { sameContent } from './same-content';
 import { senseless } from './senseless';
-import { refusedEntry, sentEntry } from './sent-entry';
 import { transact } from './transact';
 
 const name = 'strike';
@@ -18,16 +18,8 @@ const name = 'strike';
  * Safe to repeat: an id that is in the book with the same content is `known`, and does nothing again, whatever
  * was done to the thing since. Where the thing stood so already it is kept, and nothing changes.
  */
-export async function keepStrikes({
-  deviceId,
-  entries,
-}: z.infer<typeof Batch>): Promise<Outcome[]> {
-  const outcomes: Outcome[] = [];
-  for (const given of entries) {
-    const judged = sentEntry(name, NewStrike, given);
-    outcomes.push('state' in judged ? judged : await keep(judged.sent, deviceId));
-  }
-  return outcomes;
+export function keepStrikes({ deviceId, entries }: z.infer<typeof Batch>): Promise<Outcome[]> {
+  return keepEach(name, NewStrike, entries, (sent) => keep(sent, deviceId));
 }
 
 function keep(sent: NewStrike, deviceId: string): Promise<Outcome> {

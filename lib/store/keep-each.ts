@@ -14,8 +14,23 @@ export function refusedEntry(
   return { id, state: 'refused', code: `${name}/${code}`, at, says };
 }
 
+/** Judges the entries of a batch one by one, those of a wrong shape at once, and answers in the order sent. */
+export async function keepEach<Sent>(
+  name: string,
+  schema: z.ZodType<Sent>,
+  entries: readonly unknown[],
+  keep: (sent: Sent) => Promise<Outcome>,
+): Promise<Outcome[]> {
+  const outcomes: Outcome[] = [];
+  for (const given of entries) {
+    const judged = sentEntry(name, schema, given);
+    outcomes.push('state' in judged ? judged : await keep(judged.sent));
+  }
+  return outcomes;
+}
+
 /** An entry of a batch in its shape, or the outcome that says what is wrong with it. */
-export function sentEntry<Sent>(
+function sentEntry<Sent>(
   name: string,
   schema: z.ZodType<Sent>,
   given: unknown,
