@@ -5,6 +5,7 @@ import { exactFigure } from './exact-figure';
 import { listWords } from './list-words';
 import type { Said } from './said';
 import { shownLength, shownSize, type Shown } from './shown-size';
+import { unitBeside } from './unit-beside';
 import { unitWords } from './unit-words';
 
 /** What is to be done next with a piece being cut, as the rules say it. Lengths in pm. */
@@ -155,8 +156,7 @@ export function dialFigure(pm: number, shown: Shown): string {
 
 /** The same where it stands in a sentence: with its unit where the dial is not marked in that of the job. */
 export function dialFigureIn(pm: number, dialUnit: LengthUnit, shown: Shown): string {
-  const figure = dialFigure(pm, { ...shown, unit: dialUnit });
-  return dialUnit === shown.unit ? figure : `${figure} ${dialUnit === 'mm' ? 'mm' : 'in'}`;
+  return `${dialFigure(pm, { ...shown, unit: dialUnit })}${unitBeside(dialUnit, shown)}`;
 }
 
 /** Beside the field for one division: the unit it is read in, and how a dial of the other unit is said. */

@@ -1,6 +1,7 @@
 import type { LengthUnit } from '@/lib/units/picometres';
 import { exactFigure } from './exact-figure';
 import type { Shown } from './shown-size';
+import { unitBeside } from './unit-beside';
 
 /** How an offset and what goes on the dial are labelled; a length has no radius. */
 export function offsetLabels(facts: {
@@ -23,7 +24,7 @@ export function offsetFigures(
   dialUnit: LengthUnit,
   shown: Shown,
 ): { offset: string; dial: string } {
-  const named = dialUnit === shown.unit ? '' : ` ${dialUnit}`;
+  const named = unitBeside(dialUnit, shown);
   const figure = (pm: number) =>
     `${exactFigure(Math.abs(pm), { ...shown, unit: dialUnit }, dialUnit === 'mm' ? 3 : 4)}${named}`;
   const sign = offset.onDiameterPm < 0 ? '\u2212' : '+';

@@ -10,7 +10,7 @@ export type TrayFacts = {
     | { correction: string }
     | { spring: boolean }
     | { event: RunEventKind; isFirst: boolean }
-    | { thing: 'cut' | 'event' };
+    | { thing: 'cut' | 'runEvent' };
   /** The piece; the one an event came after, or before where it came before the first. */
   mark: string | null;
   feature: string | null;

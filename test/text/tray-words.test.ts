@@ -34,9 +34,9 @@ it('says of a cut or an event that it was struck out, or put back', () => {
     'Put back: Coolant after P1 outside',
   );
   const nowhere = { mark: null, feature: null, place: '' };
-  const unknown = (thing: 'cut' | 'event') =>
+  const unknown = (thing: 'cut' | 'runEvent') =>
     trayTitle({ ...nowhere, what: { thing }, strike: 'out' });
-  expect([unknown('cut'), unknown('event')]).toEqual([
+  expect([unknown('cut'), unknown('runEvent')]).toEqual([
     'Struck out: Cut of another job',
     'Struck out: Event of another job',
   ]);

@@ -148,18 +148,10 @@ function factsOf({ sheet }: JobView, entry: Entry): TrayFacts {
       return cutFacts(entry.row);
     case 'strike': {
       const { thing, thingId, struck } = entry.row;
-      const strike = struck ? 'out' : 'back';
-      const nowhere = { mark: null, feature: null, place: '', strike } as const;
-      if (thing === 'cut') {
-        const cut = sheet.cuts.find(({ id }) => id === thingId);
-        return cut === undefined
-          ? { ...nowhere, what: { thing: 'cut' } }
-          : { ...cutFacts(cut), strike };
-      }
+      const cut = sheet.cuts.find(({ id }) => id === thingId);
       const event = sheet.runEvents.find(({ id }) => id === thingId);
-      return event === undefined
-        ? { ...nowhere, what: { thing: 'event' } }
-        : { ...eventFacts(event), strike };
+      const facts = cut ? cutFacts(cut) : event ? eventFacts(event) : nowhere(thing);
+      return { ...facts, strike: struck ? 'out' : 'back' };
     }
     default: {
       const at =
@@ -178,6 +170,11 @@ function factsOf({ sheet }: JobView, entry: Entry): TrayFacts {
       };
     }
   }
+}
+
+/** Of a cut or an event that the job open here does not know. */
+function nowhere(thing: 'cut' | 'runEvent'): TrayFacts {
+  return { what: { thing }, mark: null, feature: null, place: '' };
 }
 
 type CutAt = Pick<Cut, 'spring' | 'pieceId' | 'featureId'>;

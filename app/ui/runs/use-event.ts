@@ -1,10 +1,10 @@
 'use client';
 
-import { useState } from 'react';
 import type { RunView } from '@/lib/rules/run-view';
 import type { RunEvent, RunEventKind } from '@/lib/schema/run';
 import { eventTroubleWords } from '@/lib/text/event-words';
 import { useJob } from '../job/job-provider';
+import { useKeepNoted } from '../job/use-keep-noted';
 
 /** What is said of an event besides what it was. */
 export type EventSaid = Partial<
@@ -16,34 +16,22 @@ export type EventSaid = Partial<
  * like readings, with or without a network; `note` is false where its disk would not take one.
  */
 export function useEvent({ run, points }: RunView) {
-  const { keep, chosen } = useJob();
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
-  const note = async (kind: RunEventKind, said: EventSaid = {}): Promise<boolean> => {
-    setBusy(true);
-    setTrouble(null);
-    try {
-      await keep({
-        kind: 'event',
-        jobId: run.jobId,
-        row: {
-          personId: chosen.personId,
-          runId: run.id,
-          afterOrdinal: points.at(-1)?.ordinal ?? 0,
-          kind,
-          note: '',
-          offsetPm: null,
-          offsetDial: null,
-          ...said,
-        },
-      });
-      return true;
-    } catch {
-      setTrouble(eventTroubleWords);
-      return false;
-    } finally {
-      setBusy(false);
-    }
-  };
+  const { chosen } = useJob();
+  const { keepNoted, trouble, busy } = useKeepNoted(eventTroubleWords);
+  const note = (kind: RunEventKind, said: EventSaid = {}): Promise<boolean> =>
+    keepNoted({
+      kind: 'event',
+      jobId: run.jobId,
+      row: {
+        personId: chosen.personId,
+        runId: run.id,
+        afterOrdinal: points.at(-1)?.ordinal ?? 0,
+        kind,
+        note: '',
+        offsetPm: null,
+        offsetDial: null,
+        ...said,
+      },
+    });
   return { note, trouble, busy };
 }
