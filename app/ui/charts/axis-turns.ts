@@ -25,7 +25,7 @@ export function axisTurns({ features, pieces, points }: RunView): AxisTurns {
   };
 }
 
-/** What stands under the axis, a turn being `pitchPx` wide: no two texts touch, and no tick without room. */
+/** What stands under the axis, a turn being `pitchPx` wide. No two names of pieces touch. */
 export function axisTicks(
   { end, firstMark, pieces }: AxisTurns,
   pitchPx: number,
