@@ -32,7 +32,8 @@ export type DraftFeature = {
   /** Null until the person says: then what the drawing most likely means. */
   kind: FeatureKind | null;
   name: string;
-  places: Places;
+  /** Null until the person says: then where such a feature is usually read. */
+  places: Places | null;
 };
 
 /** Where a feature is read: at one place, across two directions, or at three stations across two. */
@@ -115,7 +116,7 @@ export function draftJob(
         upperPm: read.upperPm,
         lowerPm: read.lowerPm,
         isoClass: read.isoClass,
-        ...placesOf(kind, feature.places),
+        ...placesOf(kind, feature.places ?? usualPlaces(kind)),
         pictureId: null,
         pictureX: null,
         pictureY: null,

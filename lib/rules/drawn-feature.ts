@@ -8,7 +8,10 @@ export type DrawnFeature = Pick<
   DrawnSize,
   'nominalPm' | 'upperPm' | 'lowerPm' | 'isoClass' | 'unit'
 > & {
-  /** What it most likely is: a capital class letter is a bore, a small one or a diameter an outside. */
+  /**
+   * What it most likely is: a capital class letter, or limits upward from the size alone, is a bore; a
+   * small letter, limits downward alone or a diameter is an outside (hole and shaft basis, ISO 286-1).
+   */
   likely: FeatureKind;
 };
 
@@ -31,11 +34,11 @@ export function readDrawn(
 ): ReadDrawn {
   const read = parseDrawnSize(text, setting);
   if (read.kind !== 'size') return read;
-  const { nominalPm, isoClass, unit, isDiameter } = read;
+  const { nominalPm, isoClass, unit } = read;
   const plain = { nominalPm, isoClass, unit };
   if (isoClass === null) {
-    const likely = isDiameter ? 'outside' : 'length';
-    return { kind: 'feature', ...plain, upperPm: read.upperPm, lowerPm: read.lowerPm, likely };
+    const { upperPm, lowerPm } = read;
+    return { kind: 'feature', ...plain, upperPm, lowerPm, likely: likelyOf(read) };
   }
   try {
     const { side, upperUm, lowerUm } = classLimits(isoClass, nominalPm / picoPerMilli);
@@ -49,4 +52,13 @@ export function readDrawn(
   } catch {
     return { kind: 'class', isoClass };
   }
+}
+
+/** Two limits have no basic size: which of them stands as the nominal says nothing of the feature. */
+function likelyOf({ upperPm, lowerPm, isLimits, isDiameter }: DrawnSize): FeatureKind {
+  if (!isLimits && upperPm !== null && lowerPm !== null) {
+    if (lowerPm === 0 && upperPm > 0) return 'bore';
+    if (upperPm === 0 && lowerPm < 0) return 'outside';
+  }
+  return isDiameter ? 'outside' : 'length';
 }

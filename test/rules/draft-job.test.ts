@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { draftJob, likelyPrefix, type DraftJob } from '@/lib/rules/draft-job';
+import { draftJob, likelyPrefix, type DraftJob, type Places } from '@/lib/rules/draft-job';
 import { readDrawn } from '@/lib/rules/drawn-feature';
 import { nothingSaid, type FitSaid } from '@/lib/rules/ways/read-wanted';
 import { JobStart } from '@/lib/schema/new-job';
@@ -18,7 +18,7 @@ const feature = (drawn: string, over = {}) => ({
   drawn,
   kind: null,
   name: '',
-  places: 'along' as const,
+  places: null,
   ...over,
 });
 
@@ -87,6 +87,22 @@ describe('draftJob', () => {
       stations: ['top', 'middle', 'bottom'],
       directions: ['A', 'B'],
     });
+  });
+
+  it('reads a length at one place unless more are said', () => {
+    const plansOf = (places: Places | null) => {
+      const features = [feature('52 ±0.05', { places })];
+      const made = draftJob(
+        { ...draft, parts: [{ ...draft.parts[0]!, features }], fit: null },
+        '.',
+        newId,
+      );
+      if (made.kind !== 'job') throw new Error('no job');
+      const { stations, directions } = made.start.features[0]!;
+      return [stations, directions];
+    };
+    expect(plansOf(null)).toEqual([['middle'], ['A']]);
+    expect(plansOf('across')).toEqual([['middle'], ['A', 'B']]);
   });
 
   it.each([
@@ -174,5 +190,21 @@ describe('readDrawn', () => {
     expect(readDrawn('18.000 +0.018 0', mm)).toMatchObject({ upperPm: 18 * um, lowerPm: 0 });
     expect(readDrawn('Ø22 ±0.05', mm)).toMatchObject({ upperPm: 50 * um, likely: 'outside' });
     expect(readDrawn('1/2 in', mm)).toMatchObject({ nominalPm: 12_700_000_000, unit: 'in' });
+  });
+
+  // Hole basis: a fundamental deviation of zero below. Shaft basis: of zero above (ISO 286-1).
+  it.each([
+    ['18.000 +0.018 0', 'bore'],
+    ['.5000 in +.0007 0', 'bore'],
+    ['Ø18 +0.018 0', 'bore'],
+    ['12.000 0 -0.027', 'outside'],
+    ['12 ±0.1', 'length'],
+    ['12 +0.03 +0.01', 'length'],
+    ['12 -0.01 -0.03', 'length'],
+    ['52', 'length'],
+    ['12.000 / 11.973', 'length'],
+    ['Ø22', 'outside'],
+  ])('takes %s as most likely a %s', (drawn, likely) => {
+    expect(readDrawn(drawn, mm)).toMatchObject({ kind: 'feature', likely });
   });
 });

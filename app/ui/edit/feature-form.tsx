@@ -1,7 +1,13 @@
 'use client';
 
 import { useState } from 'react';
-import { nameOfKind, placesOf, placesFrom, type DraftFeature } from '@/lib/rules/draft-job';
+import {
+  nameOfKind,
+  placesOf,
+  placesFrom,
+  usualPlaces,
+  type DraftFeature,
+} from '@/lib/rules/draft-job';
 import { readDrawn } from '@/lib/rules/drawn-feature';
 import type { Feature } from '@/lib/schema/feature';
 import type { Part } from '@/lib/schema/part';
@@ -75,8 +81,8 @@ export function FeatureForm({ part, feature, onDone }: Props) {
             lowerPm: read.lowerPm,
             isoClass: read.isoClass,
           };
-    const places =
-      feature !== null && draft.places === placesFrom(feature) ? {} : placesOf(kind, draft.places);
+    const plan = placesOf(kind, draft.places ?? usualPlaces(kind));
+    const places = feature !== null && draft.places === placesFrom(feature) ? {} : plan;
     const body = { ...size, ...places, kind, name: draft.name.trim() || nameOfKind(kind), balloon };
     const done =
       feature === null
@@ -88,7 +94,7 @@ export function FeatureForm({ part, feature, onDone }: Props) {
             pictureId: null,
             pictureX: null,
             pictureY: null,
-            ...placesOf(kind, draft.places),
+            ...plan,
             ...body,
           })
         : await change('feature', feature.id, { version: feature.version, ...body });

@@ -14,5 +14,5 @@ export function emptyPart(newKey: () => string): DraftPart {
 
 /** An empty line for a feature. */
 export function emptyFeature(newKey: () => string): DraftFeature {
-  return { key: newKey(), drawn: '', kind: null, name: '', places: 'along' };
+  return { key: newKey(), drawn: '', kind: null, name: '', places: null };
 }

@@ -1,6 +1,12 @@
 'use client';
 
-import { nameOfKind, usualPlaces, type DraftFault, type DraftFeature } from '@/lib/rules/draft-job';
+import {
+  nameOfKind,
+  usualPlaces,
+  type DraftFault,
+  type DraftFeature,
+  type Places,
+} from '@/lib/rules/draft-job';
 import { readDrawn } from '@/lib/rules/drawn-feature';
 import { featureKinds, type FeatureKind } from '@/lib/schema/feature-kinds';
 import type { DecimalMark } from '@/lib/units/picometres';
@@ -59,8 +65,8 @@ export function FeatureFields({ feature, unit, decimal, fault, onChange }: Props
       />
       <SelectField
         label="Read at"
-        value={feature.places}
-        onChange={(value) => onChange({ places: value as DraftFeature['places'] })}
+        value={feature.places ?? usualPlaces(kind)}
+        onChange={(value) => onChange({ places: value as Places })}
         options={[
           { value: 'along', label: 'three places, across A and B' },
           { value: 'across', label: 'one place, across A and B' },
