@@ -8,13 +8,18 @@ type RunFacts = {
   features: readonly unknown[];
   limits: { lowerPm: number | null; upperPm: number | null };
   pieces: readonly { mark: string }[];
-  points: readonly { mark: string; valuePm: number; size: { expandedPm: number } }[];
+  points: readonly {
+    mark: string;
+    valuePm: number;
+    size: { expandedPm: number; gaugeId: string };
+  }[];
 };
 
-/** "12.000 0 / −0.027. 11 of 16 made, each ± 0.001." */
+/** "12.000 0 / −0.027. 11 of 16 made, each ± 0.001, Mic 2." A gauge is named where it alone told them. */
 export function runHeadWords(
   { feature, features, pieces, points }: RunFacts,
   shown: Shown,
+  gauges: readonly { id: string; name: string }[],
 ): string {
   const what =
     features.length === 1
@@ -25,7 +30,8 @@ export function runHeadWords(
   const doubts = points.map((point) => point.size.expandedPm).sort((a, b) => a - b);
   const expandedPm = doubts[Math.floor(doubts.length / 2)]!;
   const { plusMinus } = shownSize({ valuePm: 0, expandedPm }, chartStepPm[shown.unit], shown);
-  return `${made}, each ± ${plusMinus}.`;
+  const told = gauges.filter(({ id }) => points.some(({ size }) => size.gaugeId === id));
+  return `${made}, each ± ${plusMinus}${told.length === 1 ? `, ${told[0]!.name}` : ''}.`;
 }
 
 /** The chart in a sentence, for those who cannot see it. */

@@ -424,7 +424,7 @@ describe('a run', () => {
       pieces,
       points: [],
     };
-    expect(runHeadWords(run, shown)).toBe('12.000 0 / −0.027. 0 of 4 made.');
+    expect(runHeadWords(run, shown, [])).toBe('12.000 0 / −0.027. 0 of 4 made.');
     const words = { title: 'Nothing measured yet', says: 'Measure the first piece.' };
     expect(runSentence(run, words, shown)).toBe(
       'Run chart of 0 pieces. Nothing measured yet. Measure the first piece.',

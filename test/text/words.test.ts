@@ -303,7 +303,7 @@ describe('other words', () => {
   });
 
   it('say a run in one line and in one sentence', () => {
-    const point = { mark: 'W1', valuePm: 11_990 * um, size: { expandedPm: 900_000 } };
+    const point = { mark: 'W1', valuePm: 11_990 * um, size: { expandedPm: 900_000, gaugeId: 'a' } };
     const run = {
       feature: { asDrawn: '12.000 0 / \u22120.027' },
       features: [1],
@@ -311,7 +311,17 @@ describe('other words', () => {
       pieces: [{ mark: 'W1' }, { mark: 'W2' }],
       points: [point],
     };
-    expect(runHeadWords(run, mm)).toBe('12.000 0 / \u22120.027. 1 of 2 made, each \u00b1 0.001.');
+    const gauges = [
+      { id: 'a', name: 'Mic 2' },
+      { id: 'b', name: 'Mic 3' },
+    ];
+    expect(runHeadWords(run, mm, gauges)).toBe(
+      '12.000 0 / \u22120.027. 1 of 2 made, each \u00b1 0.001, Mic 2.',
+    );
+    const two = [point, { ...point, size: { ...point.size, gaugeId: 'b' } }];
+    expect(runHeadWords({ ...run, points: two }, mm, gauges)).toBe(
+      '12.000 0 / \u22120.027. 2 of 2 made, each \u00b1 0.001.',
+    );
     expect(runSentence(run, { title: 'Steady', says: 'Go on.' }, mm)).toBe(
       'Run chart of 1 pieces. Limits 11.973 to 12.000 millimetres. Last piece W1, 11.990. Steady. Go on.',
     );
@@ -323,9 +333,9 @@ describe('other words', () => {
       features: [1, 2],
       limits: { lowerPm: -27 * um, upperPm: 0 },
       pieces: [{ mark: 'W1' }],
-      points: [{ mark: 'W1', valuePm: -10 * um, size: { expandedPm: 900_000 } }],
+      points: [{ mark: 'W1', valuePm: -10 * um, size: { expandedPm: 900_000, gaugeId: 'a' } }],
     };
-    expect(runHeadWords(run, mm)).toBe(
+    expect(runHeadWords(run, mm, [])).toBe(
       'Two features alike, each from its own nominal. 1 of 1 made, each \u00b1 0.001.',
     );
     expect(runSentence(run, { title: 'Steady', says: 'Go on.' }, mm)).toContain(

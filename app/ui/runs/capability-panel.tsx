@@ -20,7 +20,7 @@ export function CapabilityPanel({ run }: { run: RunView }) {
       {words.rows.length > 0 && (
         <dl className={styles.facts}>
           {words.rows.map(({ label, figure, range }) => (
-            <div key={label} className={styles.pair}>
+            <div key={label} className={styles.fact}>
               <dt>{label}</dt>
               <dd>
                 <b>{figure}</b> ({range})

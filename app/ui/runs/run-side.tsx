@@ -72,10 +72,8 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
       )}
       <OddPanel run={run} found={odd} />
       <EffectPanel run={run} />
-      {zones === null && known !== null && <ZonesPanel run={run} zones={known} />}
       {run.drift?.kind === 'line' && <DriftFigures run={run} />}
       {run.points.length > 0 && <Stretch run={run} />}
-      {run.points.length > 0 && <CapabilityPanel run={run} />}
       <div className={`${styles.buttons} not-on-paper`}>
         {place !== null && (
           <LinkButton kind="main" href={`${bench}${place.feature.id}&piece=${place.id}`}>
@@ -88,6 +86,8 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
         </Button>
       </div>
       {noting && <NoteEvent run={run} onDone={() => setNoting(false)} />}
+      {run.points.length > 0 && <CapabilityPanel run={run} />}
+      {zones === null && known !== null && <ZonesPanel run={run} zones={known} />}
     </div>
   );
 }
@@ -106,18 +106,26 @@ function DriftFigures({ run }: { run: RunView }) {
   return (
     <Panel>
       <dl className={styles.facts}>
-        <dt>{upward ? 'Growing' : 'Shrinking'}, each piece</dt>
-        <dd>
-          <b>{slopeFigure(slopeMmPerPiece, chosen)}</b>
-        </dd>
-        <dt>Likely range</dt>
-        <dd>
-          {end(ends[0]!)} to {end(ends[1]!)}
-        </dd>
-        <dt>Scatter about the line</dt>
-        <dd>{slopeFigure(scatterMm, chosen)}</dd>
-        <dt>Pieces since the last event</dt>
-        <dd>{pieces}</dd>
+        <div className={styles.fact}>
+          <dt>{upward ? 'Growing' : 'Shrinking'}, each piece</dt>
+          <dd>
+            <b>{slopeFigure(slopeMmPerPiece, chosen)}</b>
+          </dd>
+        </div>
+        <div className={styles.fact}>
+          <dt>Likely range</dt>
+          <dd>
+            {end(ends[0]!)} to {end(ends[1]!)}
+          </dd>
+        </div>
+        <div className={styles.fact}>
+          <dt>Scatter about the line</dt>
+          <dd>{slopeFigure(scatterMm, chosen)}</dd>
+        </div>
+        <div className={styles.fact}>
+          <dt>Pieces since the last event</dt>
+          <dd>{pieces}</dd>
+        </div>
       </dl>
     </Panel>
   );

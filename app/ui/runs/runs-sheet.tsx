@@ -61,7 +61,7 @@ export function RunsSheet({ asked = null }: { asked?: string | null }) {
     >
       <div className={styles.head}>
         <h1>{runName(view, run)}</h1>
-        <p className={styles.remark}>{runHeadWords(run, chosen)}</p>
+        <p className={styles.remark}>{runHeadWords(run, chosen, view.sheet.gauges)}</p>
       </div>
       {view.runs.length > 1 && (
         <Choice
