@@ -104,11 +104,15 @@ export function GaugeRegister({ gauges, usage, decimal, teach }: Props) {
                       </button>
                     </span>
                   </th>
-                  <td data-label="Reads to" className={styles.figure}>{words.resolution}</td>
+                  <td data-label="Reads to" className={styles.figure}>
+                    {words.resolution}
+                  </td>
                   <td data-label="Known to" className={styles.figure}>
                     {words.uncertainty ?? <span className={styles.warm}>not known</span>}
                   </td>
-                  <td data-label="From and to" className={styles.figure}>{words.range}</td>
+                  <td data-label="From and to" className={styles.figure}>
+                    {words.range}
+                  </td>
                   <td data-label="Last checked">
                     {words.checked ?? <span className={styles.warm}>not recorded</span>}
                   </td>
