@@ -1,6 +1,7 @@
 import type { Departure, RunEvent } from '@/lib/schema/run';
 import type { Gauge, GaugeSends, Person } from '@/lib/schema/gauge';
 import type { JobStart } from '@/lib/schema/new-job';
+import type { NewCut } from '@/lib/schema/new-cut';
 import type { NewReading } from '@/lib/schema/reading';
 import { exampleId } from './ids';
 
@@ -425,9 +426,8 @@ function taken(): Taken[] {
 
 export const exampleDeviceId = exampleId('device', 1);
 
-/** The readings of the example, in the order taken, ready to be kept. */
+/** The readings of the example but for P7 between its cuts, in the order taken, ready to be kept. */
 export function exampleReadings(pieceOf: PieceOf): NewReading[] {
-  const begin = Date.UTC(2026, 2, 13, 18, 40);
   let count = 0;
   return taken().flatMap(({ mark, featureId, gaugeId, decimals, steps, heldLast }) => {
     const { stations, directions } = exampleJob.features.find((row) => row.id === featureId)!;
@@ -437,7 +437,7 @@ export function exampleReadings(pieceOf: PieceOf): NewReading[] {
       return {
         id: exampleId('reading', count),
         deviceSeq: count,
-        deviceTime: new Date(begin + count * 70_000).toISOString(),
+        deviceTime: timeOf(count),
         personId: examplePerson.id,
         pieceId: pieceOf(mark),
         featureId,
@@ -453,6 +453,61 @@ export function exampleReadings(pieceOf: PieceOf): NewReading[] {
       };
     });
   });
+}
+
+/** When the n-th reading was taken; a half is between two of them. */
+function timeOf(n: number): string {
+  return new Date(Date.UTC(2026, 2, 13, 18, 40) + n * 70_000).toISOString();
+}
+
+/** What P7 was before each of its cuts and what was asked for, whole thousandths on diameter. */
+const turning = [
+  { before: 18_590, asked: 200, after: 150 },
+  { before: 18_405, asked: 200, after: 158 },
+  { before: 18_217, asked: 140, after: 166 },
+];
+
+/**
+ * P7 on the lathe: the readings between its cuts, and the cuts. Each was taken after the n-th of the other
+ * readings, which keep the numbers they had before there were any cuts.
+ */
+export function exampleTurning(pieceOf: PieceOf): { readings: NewReading[]; cuts: NewCut[] } {
+  const others = exampleReadings(pieceOf);
+  const like = others.at(-3)!;
+  const readings = turning.map(({ before, after }, i): NewReading => {
+    const number = others.length + 1 + i;
+    return {
+      ...like,
+      id: exampleId('reading', number),
+      deviceSeq: number,
+      deviceTime: timeOf(after + 0.5),
+      text: (before / 1000).toFixed(3),
+      valuePm: before * um,
+    };
+  });
+  const { pieceId, featureId, personId } = like;
+  const cuts = turning.map(({ before, asked, after }, i): NewCut => ({
+    id: exampleId('cut', i + 1),
+    deviceSeq: others.length + turning.length + 1 + i,
+    deviceTime: timeOf(after + 2.5),
+    personId,
+    pieceId,
+    featureId,
+    lastReadingId: readings[i]!.id,
+    spring: false,
+    askedPm: asked * um,
+    beforePm: before * um,
+    tool: '',
+    partnerPieceId: pieceOf('L7'),
+    aimPm: 18_000 * um,
+    dial: 'radius',
+    divisionPm: 10 * um,
+    dialUnit: 'mm',
+    fineFeed: 1,
+    changed: null,
+    temperatureMilliC: null,
+  }));
+  return { readings, cuts };
 }
 
 export const exampleEvents: Row<RunEvent>[] = [

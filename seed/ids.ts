@@ -16,6 +16,7 @@ const groups = {
   reading: 12,
   correction: 13,
   device: 14,
+  cut: 15,
 };
 
 /** The n-th id of a group: shaped as a UUID of version 7, counted instead of drawn. */

@@ -180,7 +180,22 @@ describe('a job', () => {
     const [first, second] = [await api.post('/example', {}), await api.post('/example', {})];
     expect([first.status, second.status, second.body]).toEqual([200, 200, first.body]);
     const { body } = await api.get(`/jobs/${String(first.body['jobId'])}/sheet`);
-    expect(JobSheet.parse(body).readings.length).toBeGreaterThan(50);
+    const { readings, cuts, pieces } = JobSheet.parse(body);
+    expect(readings.length).toBeGreaterThan(50);
+    // The piece on the lathe: what it was before each of its cuts stands in the book before what it is.
+    const turned = pieces.find(({ mark }) => mark === 'P7')!.id;
+    const read = readings.filter(({ pieceId }) => pieceId === turned);
+    expect(read.map(({ text }) => text)).toEqual([
+      '18.590',
+      '18.405',
+      '18.217',
+      '18.086',
+      '18.087',
+      '18.086',
+    ]);
+    expect(cuts.map(({ lastReadingId }) => lastReadingId)).toEqual(
+      read.slice(0, 3).map(({ id }) => id),
+    );
   });
 });
 

@@ -8,6 +8,7 @@ import {
   exampleJob,
   examplePerson,
   exampleReadings,
+  exampleTurning,
 } from '@/seed/hot-air-fan';
 import { exampleId } from '@/seed/ids';
 
@@ -33,7 +34,11 @@ export function exampleSheet(): JobSheet {
       };
     }),
   );
-  const readings = exampleReadings((mark) => pieces.find((piece) => piece.mark === mark)!.id);
+  const pieceOf = (mark: string) => pieces.find((piece) => piece.mark === mark)!.id;
+  const turned = exampleTurning(pieceOf);
+  const readings = [...exampleReadings(pieceOf), ...turned.readings].sort((a, b) =>
+    a.deviceTime < b.deviceTime ? -1 : 1,
+  );
   return {
     seq: 1,
     job: { ...kept, number: 14, ...job },
@@ -42,7 +47,14 @@ export function exampleSheet(): JobSheet {
     features: features.map((row) => ({ ...kept, jobId, ...row })),
     fits: fits.map((row) => ({ ...kept, jobId, ...row })),
     pairs: [],
-    cuts: [],
+    cuts: turned.cuts.map((row, index) => ({
+      ...kept,
+      ...row,
+      jobId,
+      ordinal: index + 1,
+      afterPm: null,
+      deviceId: exampleDeviceId,
+    })),
     runs: runs.map((row) => ({ ...kept, jobId, ...row })),
     runEvents: exampleEvents.map((row) => ({ ...kept, ...row })),
     departures: [{ ...kept, ...exampleDeparture }],
@@ -51,13 +63,20 @@ export function exampleSheet(): JobSheet {
     people: [{ ...kept, ...examplePerson }],
     materials: [],
     fitRules: [],
-    readings: readings.map((row) => ({
+    readings: readings.map((row, index) => ({
       ...row,
-      seq: row.deviceSeq,
+      seq: index + 1,
       jobId,
       receivedAt: row.deviceTime,
       deviceId: exampleDeviceId,
     })),
     corrections: [],
   };
+}
+
+/** The example before P7 was turned: no cuts, and of P7 only what it reads now. */
+export function exampleUncut(): JobSheet {
+  const sheet = exampleSheet();
+  const before = new Set(sheet.cuts.map((cut) => cut.lastReadingId));
+  return { ...sheet, cuts: [], readings: sheet.readings.filter(({ id }) => !before.has(id)) };
 }

@@ -6,7 +6,7 @@ import { JobStart } from '@/lib/schema/new-job';
 import { exampleJob } from '@/seed/hot-air-fan';
 import { correctionOf, um } from './make';
 import { aCut } from './cuts/a-cut';
-import { exampleSheet } from './example-sheet';
+import { exampleSheet, exampleUncut } from './example-sheet';
 
 // The facts below were written down from the invented readings before the code was run: the clearances are
 // differences of the listed sizes, the pairing is the one with every pair 1 µm or less from the aim.
@@ -156,7 +156,7 @@ describe('jobView after a correction', () => {
   });
 
   it('reads the size after a cut from the readings after it only', () => {
-    const sheet = exampleSheet();
+    const sheet = exampleUncut();
     const p7 = pieceOf('P7');
     const last = sheet.readings.filter((r) => r.pieceId === p7.id).at(-1)!;
     const cut = {
@@ -185,7 +185,7 @@ describe('jobView after a correction', () => {
   });
 
   it('learns how well a gauge repeats from the readings between two cuts, never across one', () => {
-    const sheet = exampleSheet();
+    const sheet = exampleUncut();
     const p7 = pieceOf('P7');
     const last = sheet.readings.filter((r) => r.pieceId === p7.id).at(-1)!;
     const before = jobView(sheet).cells.history.get(last.gaugeId)!;

@@ -1,7 +1,7 @@
 import { jobView, type JobView } from '@/lib/rules/job-view';
 import type { Fit, Pair } from '@/lib/schema/fit';
 import type { JobSheet } from '@/lib/schema/sheet';
-import { exampleSheet } from './example-sheet';
+import { exampleUncut } from './example-sheet';
 import { mm, readingOf, um } from './make';
 
 /** Sizes in whole micrometres from 18 mm, one list of readings a piece, one at each place of the plan. */
@@ -14,7 +14,7 @@ export type SmallJob = {
 
 /** The example with other liner bores and pistons, or none. Bore n is the piece L(n+1), shaft n the piece P(n+1). */
 export function smallJob({ bores = [], shafts = [], fit = {}, pairs = [] }: SmallJob): JobView {
-  const sheet = exampleSheet();
+  const sheet = exampleUncut();
   const piece = (mark: string) => sheet.pieces.find((one) => one.mark === mark)!.id;
   const feature = (balloon: string) => sheet.features.find((one) => one.balloon === balloon)!;
   const gaugeId = sheet.gauges[0]!.id;

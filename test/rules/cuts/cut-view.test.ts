@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { cutView, type CutSaid } from '@/lib/rules/cuts/cut-view';
+import { lastSlide } from '@/lib/rules/cuts/last-slide';
 import { cellKey } from '@/lib/rules/cells';
 import { jobView, type JobView } from '@/lib/rules/job-view';
 import type { Cut } from '@/lib/schema/fit';
 import type { JobSheet } from '@/lib/schema/sheet';
-import { exampleSheet } from '../example-sheet';
+import { exampleSheet, exampleUncut } from '../example-sheet';
 import { mm, readingOf, um } from '../make';
 import { smallJob } from '../small-job';
 import { aCut } from './a-cut';
@@ -25,7 +26,7 @@ const at = (view: JobView, mark: string, balloon: string) => ({
 
 /** The example's P7, at 18.086 and made to L7 (18.010), after cuts and readings of its own. */
 function p7(cuts: readonly Partial<Cut>[], readings: readonly number[]): JobView {
-  const sheet: JobSheet = exampleSheet();
+  const sheet: JobSheet = exampleUncut();
   const view = jobView(sheet);
   const place = at(view, 'P7', '4');
   const like = sheet.readings.findLast((reading) => reading.pieceId === place.pieceId)!;
@@ -50,8 +51,26 @@ function p7(cuts: readonly Partial<Cut>[], readings: readonly number[]): JobView
 }
 
 describe('cutView of the example', () => {
-  it('turns P7 to the target of its card, with the metal left on diameter', () => {
+  it('tells of the three cuts P7 had, and what the next will leave', () => {
     const view = jobView(exampleSheet());
+    const cut = cutView(view, at(view, 'P7', '4'), { ...said, slide: lastSlide(view.sheet.cuts) })!;
+    // Asked 0.200, 0.200, 0.140; 18.590 to 18.405, 18.217 and 18.0863: got 0.185, 0.188, 0.1307.
+    expect(cut.steps.map(({ askedPm, gotPm }) => [askedPm! / um, Math.round(gotPm! / um)])).toEqual(
+      [
+        [200, 185],
+        [200, 188],
+        [140, 131],
+      ],
+    );
+    expect(cut.learnt.learned).toMatchObject({ kind: 'spread', used: 3 });
+    // The mean of 0.9250, 0.9400 and 0.9333.
+    expect((cut.learnt.learned as { mean: number }).mean).toBeCloseTo(0.9328, 4);
+    expect(cut.advice).toMatchObject({ kind: 'cut' });
+    expect(cut.expected!.valuePm).toBeLessThan(cut.aim.now!.valuePm);
+  });
+
+  it('turns P7 to the target of its card, with the metal left on diameter', () => {
+    const view = jobView(exampleUncut());
     const cut = cutView(view, at(view, 'P7', '4'), said)!;
     const target = view.fits[0]!.toMake.find(({ pieceId }) => pieceId === cut.piece.id)!;
     expect(cut.aim).toMatchObject({
