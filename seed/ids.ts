@@ -17,6 +17,7 @@ const groups = {
   correction: 13,
   device: 14,
   cut: 15,
+  picture: 16,
 };
 
 /** The n-th id of a group: shaped as a UUID of version 7, counted instead of drawn. */

@@ -4,7 +4,7 @@ import type { Target } from './target';
 
 /** What to do next on a job. */
 export type NextStep =
-  | { kind: 'make'; target: Target; fitId: string }
+  | { kind: 'make'; target: Target; fitId: string; featureId: string }
   | { kind: 'measure'; pieceId: string; featureId: string };
 
 /**
@@ -12,11 +12,13 @@ export type NextStep =
  * the order of the board, that has no size yet. Null when everything is measured.
  */
 export function nextStep(view: Pick<JobView, 'parts' | 'cells' | 'fits'>): NextStep | null {
-  for (const { fit, toMake: shafts, toBore } of view.fits) {
+  for (const { fit, toMake: shafts, toBore, internalFeature, externalFeature } of view.fits) {
     const toMake = [...shafts, ...toBore];
     const started = toMake.find((target) => target.nowPm !== null);
     const target = started ?? toMake[0];
-    if (target !== undefined) return { kind: 'make', target, fitId: fit.id };
+    if (target === undefined) continue;
+    const { id: featureId } = target.make === 'external' ? externalFeature : internalFeature;
+    return { kind: 'make', target, fitId: fit.id, featureId };
   }
   for (const { pieces, features } of view.parts) {
     for (const feature of features) {

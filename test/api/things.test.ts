@@ -180,7 +180,7 @@ describe('a job', () => {
     const [first, second] = [await api.post('/example', {}), await api.post('/example', {})];
     expect([first.status, second.status, second.body]).toEqual([200, 200, first.body]);
     const { body } = await api.get(`/jobs/${String(first.body['jobId'])}/sheet`);
-    const { readings, cuts, pieces } = JobSheet.parse(body);
+    const { readings, cuts, pieces, pictures, features } = JobSheet.parse(body);
     expect(readings.length).toBeGreaterThan(50);
     // The piece on the lathe: what it was before each of its cuts stands in the book before what it is.
     const turned = pieces.find(({ mark }) => mark === 'P7')!.id;
@@ -196,6 +196,9 @@ describe('a job', () => {
     expect(cuts.map(({ lastReadingId }) => lastReadingId)).toEqual(
       read.slice(0, 3).map(({ id }) => id),
     );
+    expect(pictures).toMatchObject([{ mediaType: 'image/png', widthPx: 768, heightPx: 756 }]);
+    const placed = features.filter(({ pictureId }) => pictureId === pictures[0]!.id);
+    expect(placed.map(({ balloon }) => balloon).sort()).toEqual(['1', '2', '3', '4', '5', '6']);
   });
 });
 

@@ -67,7 +67,11 @@ describe('jobView of the example', () => {
       ['P7', 'L7', 18_000, 18_086],
       ['P8', 'L8', 18_006, null],
     ]);
-    expect(view.next).toMatchObject({ kind: 'make', target: { pieceId: pieceOf('P7').id } });
+    expect(view.next).toMatchObject({
+      kind: 'make',
+      target: { pieceId: pieceOf('P7').id },
+      featureId: featureOf('4').id,
+    });
   });
 
   it('leaves the held reading out of the size and asks about it', () => {
