@@ -38,6 +38,9 @@ export function BoardSheet() {
     >
       <h1 className="unseen">Board of {job.name}</h1>
       <div className={styles.columns}>
+        <div className={styles.waits}>
+          <DecidePanel />
+        </div>
         <div className={styles.table}>
           {view.parts.map((part) => (
             <PartTable
@@ -50,7 +53,6 @@ export function BoardSheet() {
           ))}
         </div>
         <div className={styles.side}>
-          <DecidePanel />
           <DrawingPanel />
           {departures
             .filter((departure) => departure.struckAt === null)

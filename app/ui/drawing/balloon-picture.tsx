@@ -7,7 +7,7 @@ import styles from './drawing.module.css';
 type Props = {
   picture: Picture;
   features: readonly Feature[];
-  /** The feature whose balloon is being set. */
+  /** The feature whose balloon stands out: it is being set, or it is next. */
   live: string | null;
   /** Called with shares of width and height; null while no balloon is being set. */
   onPlace: ((x: number, y: number) => void) | null;
