@@ -162,6 +162,33 @@ it('shows sizes in the other unit without touching what was typed', async () => 
   await page.context().close();
 });
 
+it('prints the board: every part by its name, every feature beside the others, nothing that is pressed', async () => {
+  const page = await (
+    await chromium.newContext({ viewport: { width: 1280, height: 900 } })
+  ).newPage();
+  await page.goto(`${job}/board`);
+  await page.getByRole('heading', { name: 'Power piston' }).waitFor();
+  // A4 less its margins, at 96 to the inch.
+  await page.setViewportSize({ width: 699, height: 1047 });
+  await page.emulateMedia({ media: 'print' });
+  for (const name of ['Liner', 'Power piston', 'Displacer rod', 'Base plate']) {
+    await page.getByRole('heading', { name }).waitFor();
+  }
+  const heads = page.getByRole('columnheader').filter({ hasText: 'known to' });
+  await expect.poll(async () => (await heads.all()).length).toBe(6);
+  for (const head of await heads.all()) {
+    const box = (await head.boundingBox())!;
+    expect(box.x + box.width).toBeLessThanOrEqual(699);
+  }
+  for (const words of ['Change the job as drawn', 'Set the balloons']) {
+    expect(await page.getByText(words, { exact: true }).isVisible(), words).toBe(false);
+  }
+  await page.goto(`${server.url}/gauges`);
+  await page.getByRole('button', { name: 'Mic 2', exact: true }).waitFor();
+  expect(await page.getByText('Teach how it sends').first().isVisible()).toBe(false);
+  await page.context().close();
+});
+
 it('attaches a picture of the drawing and sets a balloon on it', async () => {
   const page = await (
     await chromium.newContext({ viewport: { width: 1280, height: 900 } })

@@ -354,6 +354,9 @@ it('prints the chart, the words and the events, and nothing that is pressed', as
   for (const role of ['button', 'radio', 'textbox', 'combobox'] as const) {
     expect(await page.getByRole(role).count(), role).toBe(0);
   }
+  for (const words of ['After W11', 'By zones', 'Control chart']) {
+    expect(await page.getByText(words, { exact: true }).isVisible(), words).toBe(false);
+  }
   const chart = await page.locator('canvas').first().boundingBox();
   expect(chart!.x + chart!.width).toBeLessThanOrEqual(699);
   await expect

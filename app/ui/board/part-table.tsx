@@ -23,7 +23,12 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
   const tally = view.progress.byPart.get(part.id) ?? { made: 0, of: 0 };
   const count = `${tally.made} of ${tally.of}`;
   const name = (
-    <button type="button" className={styles.turn} aria-expanded={open} onClick={onTurn}>
+    <button
+      type="button"
+      className={`${styles.turn} on-paper`}
+      aria-expanded={open}
+      onClick={onTurn}
+    >
       {part.name}
     </button>
   );
@@ -54,7 +59,11 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
         </div>
       )}
       <div className={styles.scroll}>
-        <table className={styles.pieces} style={{ '--features': features.length } as CSSProperties}>
+        <table
+          className={styles.pieces}
+          data-many={features.length > 3}
+          style={{ '--features': features.length } as CSSProperties}
+        >
           <caption className="unseen">
             {part.name}, {count} made
           </caption>

@@ -17,10 +17,12 @@ export function DrawingPanel() {
   const picture = pictures.at(-1);
   if (picture === undefined) {
     return (
-      <Panel title="Drawing">
-        <p className="t-sentence">No picture of the drawing yet.</p>
-        <AttachPicture />
-      </Panel>
+      <div className="not-on-paper">
+        <Panel title="Drawing">
+          <p className="t-sentence">No picture of the drawing yet.</p>
+          <AttachPicture />
+        </Panel>
+      </div>
     );
   }
   return (

@@ -78,7 +78,7 @@ export function GaugeRegister({ gauges, usage, decimal, teach }: Props) {
                   <th scope="row">
                     <button
                       type="button"
-                      className={styles.name}
+                      className={`${styles.name} on-paper`}
                       onClick={() => {
                         setTaught(null);
                         setOpen(gauge.id);

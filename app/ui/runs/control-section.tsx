@@ -35,7 +35,10 @@ import styles from './runs.module.css';
 export function ControlSection({ run }: { run: RunView }) {
   const view = useMemo(() => controlView(run), [run]);
   return (
-    <section className={styles.chart} aria-label="Control chart">
+    <section
+      className={`${styles.chart} ${run.run.control === 'none' ? 'not-on-paper' : ''}`}
+      aria-label="Control chart"
+    >
       <h2 className={styles.section}>
         {run.run.control === 'none' ? 'Control chart' : controlNames[run.run.control]}
       </h2>

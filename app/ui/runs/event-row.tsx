@@ -33,7 +33,11 @@ export function EventRow({ run, bench = false, onDone }: Props) {
     if (await note(kind)) onDone?.();
   };
   return (
-    <section className={styles.row} data-bench={bench || undefined} aria-label="Note an event">
+    <section
+      className={`${styles.row} not-on-paper`}
+      data-bench={bench || undefined}
+      aria-label="Note an event"
+    >
       <p className={styles.label}>
         {last === undefined ? 'Before the first piece' : `After ${last.mark}`}
         {lastEvent === undefined ? '' : `: ${eventWords(lastEvent, chosen).title.toLowerCase()}`}

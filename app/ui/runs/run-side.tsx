@@ -87,7 +87,11 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
       </div>
       {noting && <NoteEvent run={run} onDone={() => setNoting(false)} />}
       {run.points.length > 0 && <CapabilityPanel run={run} />}
-      {zones === null && known !== null && <ZonesPanel run={run} zones={known} />}
+      {zones === null && known !== null && (
+        <div className="not-on-paper">
+          <ZonesPanel run={run} zones={known} />
+        </div>
+      )}
     </div>
   );
 }
