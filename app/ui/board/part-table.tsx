@@ -22,6 +22,7 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
   const [picked, setPicked] = useState(0);
   const tally = view.progress.byPart.get(part.id) ?? { made: 0, of: 0 };
   const count = `${tally.made} of ${tally.of}`;
+  const longestMark = Math.max(0, ...pieces.map(({ mark }) => mark.length));
   const name = (
     <button
       type="button"
@@ -62,11 +63,15 @@ export function PartTable({ part: { part, pieces, features }, open, summary, onT
         <table
           className={styles.pieces}
           data-many={features.length > 3}
-          style={{ '--features': features.length } as CSSProperties}
+          style={{ '--features': features.length, '--mark': longestMark } as CSSProperties}
         >
           <caption className="unseen">
             {part.name}, {count} made
           </caption>
+          <colgroup>
+            <col className={styles.markColumn} />
+            <col className={styles.mateColumn} />
+          </colgroup>
           <thead>
             <tr>
               <th scope="col" colSpan={2} className={styles.partHead}>

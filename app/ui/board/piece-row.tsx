@@ -32,7 +32,7 @@ export const PieceRow = memo(function PieceRow({ piece, features, picked }: Prop
       <th scope="row" className={styles.mark}>
         {piece.mark}
       </th>
-      <td className={styles.mate}>
+      <td>
         {fate !== '' && (
           <Link
             href={`/jobs/${piece.jobId}/cut?piece=${piece.id}&feature=${mated?.id ?? ''}`}
