@@ -8,19 +8,13 @@ import { materialFaultWords } from '@/lib/text/material-fault-words';
 import type { DecimalMark } from '@/lib/units/picometres';
 import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
+import type { OwnForm } from './own-table';
 import styles from './tables.module.css';
 
-type Props = {
-  /** The one that is changed; null makes a new one. */
-  material: Material | null;
-  decimal: DecimalMark;
-  busy: boolean;
-  onKeep: (fields: Record<string, unknown>) => Promise<void>;
-  onLeave: () => void;
-};
+type Props = OwnForm<Material> & { decimal: DecimalMark };
 
 /** A material of the shop's own: name, coefficient, between what, and who says so. */
-export function MaterialForm({ material, decimal, busy, onKeep, onLeave }: Props) {
+export function MaterialForm({ row: material, decimal, busy, onKeep, onLeave }: Props) {
   const figure = (nano: number | undefined) =>
     nano === undefined ? '' : expansionFigure(nano, { decimal });
   const [text, setText] = useState({
