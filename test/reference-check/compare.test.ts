@@ -108,6 +108,20 @@ describe('compareCase', () => {
     expect(far.find(({ at }) => at === 'expected.angle_deg')?.state).toBe('failed');
   });
 
+  it('holds a figure that no rule names to the digits it was rounded to, if it has nine or more', () => {
+    // 288/19 = 15.157894736842; a figure of few digits is held to one part in 10^9.
+    const tolerance = { abs_mm: 2e-6 };
+    const wanted = { expected: { share_percent: [15.1578947, 12.5] }, tolerance };
+    expect(states(wanted, { share_percent: [288 / 19, 12.5 + 1e-8] })).toEqual([
+      'expected.share_percent.0 passed',
+      'expected.share_percent.1 passed',
+    ]);
+    expect(states(wanted, { share_percent: [15.15789476, 12.5 + 2e-8] })).toEqual([
+      'expected.share_percent.0 failed',
+      'expected.share_percent.1 failed',
+    ]);
+  });
+
   it('gives others only what no name of their own claims', () => {
     const tolerance = {
       estimates: { rel: 1e-9 },

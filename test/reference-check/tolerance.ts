@@ -18,7 +18,8 @@ export type Path = readonly string[];
  * selector that names fields (`slope, intercept`), or both (`ratio_rel`, `abs_mm`, `lines_abs`).
  * A rule with a selector beats a rule without. A field that nothing names is held, when it is a
  * whole number, a word or a yes/no, exactly; else to the widest relative tolerance of the case, and
- * to one part in 10^9 when the case states none. A published figure without a rule of its own may
+ * when the case states none, to one part in 10^9, or to half a unit of its last digit where it is
+ * written with nine digits or more and so was rounded there. A published figure without a rule of its own may
  * be off by half a unit of its last printed digit, or by what the case allows, whichever is more;
  * where `isDrawn` says that a run of draws answers it, the case's tolerance is the one for runs.
  */
@@ -47,7 +48,9 @@ export function rulesFor(
     if (part === 'published') return looser(general, value);
     if (general !== undefined) return general;
     if (typeof value !== 'number' || Number.isInteger(value)) return { kind: 'exact' };
-    return { kind: 'near', abs: 0, rel: widestRel > 0 ? widestRel : 1e-9, zeroAbs: 0 };
+    if (widestRel > 0) return { kind: 'near', abs: 0, rel: widestRel, zeroAbs: 0 };
+    const abs = Math.max(1e-9 * Math.abs(value), digitsOf(value) >= 9 ? halfUnit(value) : 0);
+    return { kind: 'near', abs, rel: 0, zeroAbs: 0 };
   };
 }
 
@@ -72,6 +75,12 @@ export function halfUnit(printed: number): number {
   const [mantissa = '', exponent = '0'] = String(printed).toLowerCase().split('e');
   const decimals = mantissa.split('.')[1]?.length ?? 0;
   return 0.5 * 10 ** (Number(exponent) - decimals);
+}
+
+/** Digits of a number as it is written, zeros in front not counted: 9 for 15.1578947. */
+function digitsOf(printed: number): number {
+  const [mantissa = ''] = String(Math.abs(printed)).split('e');
+  return mantissa.replace('.', '').replace(/^0+/, '').length;
 }
 
 /** One statement of the tolerance: who it is for and what it allows. */
@@ -285,22 +294,14 @@ const hasAnyWord: Level = (name, path) => {
   return places.length === 0 ? -1 : Math.min(...places);
 };
 
-const other: Record<string, readonly string[]> = {
-  limit: ['ucl', 'lcl'],
-  endpoint: [
-    'interval',
-    'interval99',
-    'coverage95',
-    'shortest95',
-    'shortest99',
-    'framework95',
-    'ci99',
-  ],
+const other: Record<string, RegExp> = {
+  limit: /^[ul]cl$/,
+  endpoint: /^(interval|coverage|shortest|framework|ci)\d*$/,
 };
 
 function wordPlace(word: string, path: Path): number {
   return pathWords(path).findIndex(
-    (there) => same(there, word) || (other[singular(word)] ?? []).includes(there),
+    (there) => same(there, word) || other[singular(word)]?.test(there) === true,
   );
 }
 

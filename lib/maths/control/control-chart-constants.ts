@@ -1,4 +1,5 @@
 import { c4 as meanSpread } from './c4';
+import { requirePositive } from './guards';
 import { rangeMoments } from './range-moments';
 
 export type ControlChartConstants = {
@@ -25,40 +26,41 @@ export type ControlChartConstants = {
 };
 
 /**
- * The factors of three-sigma control charts for subgroups of n, unrounded.
+ * The factors of control charts for subgroups of n with limits at k sigma, 3 by custom, unrounded.
  *
- *     A = 3 / sqrt n, A2 = 3 / (d2 sqrt n), A3 = 3 / (c4 sqrt n), E2 = 3 / d2
- *     B3, B4 = 1 -+ 3 sqrt(1 - c4^2) / c4,  B5, B6 = c4 -+ 3 sqrt(1 - c4^2)
- *     D1, D2 = d2 -+ 3 d3,  D3, D4 = 1 -+ 3 d3 / d2;  none of them below zero
+ *     A = k / sqrt n, A2 = k / (d2 sqrt n), A3 = k / (c4 sqrt n), E2 = k / d2
+ *     B3, B4 = 1 -+ k sqrt(1 - c4^2) / c4,  B5, B6 = c4 -+ k sqrt(1 - c4^2)
+ *     D1, D2 = d2 -+ k d3,  D3, D4 = 1 -+ k d3 / d2;  none of them below zero
  *
- * Limits: n from 2 to 100; normal, independent readings. Good to about 1e-12. Printed tables differ
+ * Limits: n from 2 to 100, k above zero; normal, independent readings. Good to about 1e-12. Printed tables differ
  * in the last digit. Cost: that of `rangeMoments`. Sources: [iso-7870-2], [astm-e2587].
  *
- * @throws {MathsInputError} `c4/not-whole`
+ * @throws {MathsInputError} `c4/not-whole`, `control-chart-constants/not-positive`
  *
  * @example
  * controlChartConstants(5).A2; // 0.576819...
  */
-export function controlChartConstants(n: number): ControlChartConstants {
+export function controlChartConstants(n: number, multiple = 3): ControlChartConstants {
+  requirePositive('controlChartConstants', 'multiple of sigma', multiple);
   const c4 = meanSpread(n);
   const { d2, d3 } = rangeMoments(n);
   const root = Math.sqrt(n);
-  const spreadOfS = 3 * Math.sqrt(1 - c4 * c4);
+  const spreadOfS = multiple * Math.sqrt(1 - c4 * c4);
   return {
     c4,
     d2,
     d3,
-    A: 3 / root,
-    A2: 3 / (d2 * root),
-    A3: 3 / (c4 * root),
+    A: multiple / root,
+    A2: multiple / (d2 * root),
+    A3: multiple / (c4 * root),
     B3: Math.max(0, 1 - spreadOfS / c4),
     B4: 1 + spreadOfS / c4,
     B5: Math.max(0, c4 - spreadOfS),
     B6: c4 + spreadOfS,
-    D1: Math.max(0, d2 - 3 * d3),
-    D2: d2 + 3 * d3,
-    D3: Math.max(0, 1 - (3 * d3) / d2),
-    D4: 1 + (3 * d3) / d2,
-    E2: 3 / d2,
+    D1: Math.max(0, d2 - multiple * d3),
+    D2: d2 + multiple * d3,
+    D3: Math.max(0, 1 - (multiple * d3) / d2),
+    D4: 1 + (multiple * d3) / d2,
+    E2: multiple / d2,
   };
 }

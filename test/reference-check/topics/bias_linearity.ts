@@ -1,36 +1,73 @@
 import { calibrationLine } from '@/lib/maths/gauge/calibration-line';
+import { gaugeBias } from '@/lib/maths/gauge/gauge-bias';
 import { gaugeLinearity } from '@/lib/maths/gauge/gauge-linearity';
 
 export const topic = 'Bias, linearity, calibration line, nested ANOVA';
 
-type Linearity = { reference: number[]; readings: number[][] };
-type Calibration = { t: number[]; b: number[]; t0: number; predict_at: number };
+type Linearity = { reference: number[]; readings: number[][]; confidence?: number };
+type Bias = { reference: number; readings: number[]; confidence?: number };
+type Calibration = { t: number[]; b: number[]; t0: number; predict_at?: number | number[] };
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
-  return 'reference' in inputs
-    ? linearity(inputs as Linearity)
-    : calibration(inputs as Calibration);
+  if (!('reference' in inputs)) return calibration(inputs as Calibration);
+  return Array.isArray(inputs.reference) ? linearity(inputs as Linearity) : bias(inputs as Bias);
 }
 
-function linearity({ reference, readings }: Linearity): Record<string, unknown> {
-  const found = gaugeLinearity({ references: reference, readings, confidence: 0.95 });
+function bias({ reference, readings, confidence = 0.95 }: Bias): Record<string, unknown> {
+  const found = gaugeBias(readings, reference, confidence);
+  const interval = [found.interval.low, found.interval.high];
   return {
-    slope: found.line.slope,
-    intercept: found.line.intercept,
-    r_squared: found.rSquared,
-    r_squared_percent: 100 * found.rSquared!,
-    residual_sd: found.line.residualSd,
-    t_slope: found.tSlope,
-    t_intercept: found.tIntercept,
-    df: found.line.degreesOfFreedom,
-    mean_bias: found.meanBias,
-    t_critical_975: found.tCritical,
+    n: found.count,
+    mean: reference + found.bias,
+    bias: found.bias,
+    s: found.sd,
+    sd: found.sd,
+    se: found.se,
+    t: found.t ?? null,
+    p: found.p ?? null,
+    df: found.degreesOfFreedom,
+    ...named('t_critical', confidence, (found.interval.high - found.bias) / found.se),
+    ...named('ci', confidence, interval),
+    interval,
   };
 }
 
-function calibration({ t, b, t0, predict_at }: Calibration): Record<string, unknown> {
+/** `t_critical_975` and `ci95`: the chance stands in the name. */
+function named(name: string, confidence: number, value: unknown): Record<string, unknown> {
+  const upper = String((1 + confidence) / 2).slice(2);
+  return {
+    [`${name}_${upper}`]: value,
+    [`${name}${String(Math.round(1000 * confidence) / 10)}`]: value,
+  };
+}
+
+function linearity({ reference, readings, confidence = 0.95 }: Linearity): Record<string, unknown> {
+  const found = gaugeLinearity({ references: reference, readings, confidence });
+  return {
+    slope: found.line.slope,
+    intercept: found.line.intercept,
+    r_squared: found.rSquared ?? null,
+    r_squared_percent: found.rSquared === undefined ? null : 100 * found.rSquared,
+    residual_sd: found.line.residualSd,
+    t_slope: found.tSlope ?? null,
+    t_intercept: found.tIntercept ?? null,
+    p_slope: found.pSlope ?? null,
+    p_intercept: found.pIntercept ?? null,
+    df: found.line.degreesOfFreedom,
+    mean_bias: found.meanBias,
+    ...named('t_critical', confidence, found.tCritical),
+  };
+}
+
+function calibration({ t, b, t0, predict_at = [] }: Calibration): Record<string, unknown> {
   const found = calibrationLine(t, b, t0);
-  const { correction, u } = found.correctionAt(predict_at);
+  const predicted = [predict_at].flat().flatMap((at) => {
+    const { correction, u } = found.correctionAt(at);
+    return [
+      [`b_at_${at}`, correction],
+      [`u_b_at_${at}`, u],
+    ];
+  });
   return {
     y1: found.atReference,
     y2: found.slope,
@@ -38,8 +75,7 @@ function calibration({ t, b, t0, predict_at }: Calibration): Record<string, unkn
     s_y2: found.uSlope,
     r: found.correlation,
     s: found.scatter,
-    [`b_at_${predict_at}`]: correction,
-    [`u_b_at_${predict_at}`]: u,
+    ...Object.fromEntries(predicted),
     t_of_minimum_u: found.bestKnownAt,
   };
 }

@@ -47,7 +47,7 @@ function linear(inputs: Record<string, unknown>): Answers {
   const wanted = inputs.wanted as [number, number] | undefined;
   const canFail = (range: ClosingRange) => range.least < wanted![0] || range.most > wanted![1];
   const verdicts =
-    wanted === undefined
+    wanted == null
       ? {}
       : { can_fail_worst_case: canFail(chain.worst), can_fail_rss: canFail(chain.rss) };
   return {
@@ -104,6 +104,9 @@ function normal(inputs: Record<string, unknown>): Answers {
   };
 }
 
+/** Those of three and of two sigma, and the round ones about them. */
+const chances = [0.00135, 0.005, 0.025, 0.05, 0.5, 0.95, 0.975, 0.995, 0.99865];
+
 const run = { draws: 1_000_000, seed: 1_010_2008, coverage: 0.95 };
 
 function distribution(inputs: Record<string, unknown>): Answers {
@@ -113,22 +116,22 @@ function distribution(inputs: Record<string, unknown>): Answers {
     shape: row.shape as UncertainLink['shape'],
     half: row.half as number,
   }));
-  const [low, high] = inputs.wanted as [number, number];
-  const chances = [0.00135, 0.025, 0.5, 0.975, 0.99865];
+  const [low, high] = (inputs.wanted ?? [null, null]) as [number | null, number | null];
   const exact = closingDistribution(links);
   const drawn = monteCarlo(
     (values) => values.reduce((sum, value, i) => sum + links[i]!.coefficient * value, 0),
     links.map(drawnFrom),
     run,
   );
-  const inside = drawn.sorted.filter((value) => value >= low && value <= high).length;
+  const [least, most] = [low ?? -Infinity, high ?? Infinity];
+  const inside = drawn.sorted.filter((value) => value >= least && value <= most).length;
   const named = (quantile: (p: number) => number) =>
     Object.fromEntries(chances.map((p) => [String(p), quantile(p)]));
   return {
     mean: exact.mean,
     sd: exact.sd,
     quantiles: named(exact.quantile),
-    p_inside: exact.cdf(high) - exact.cdf(low),
+    p_inside: exact.cdf(most) - exact.cdf(least),
     share_of_variance_percent: exact.sharePercent,
     monte_carlo_1e6: {
       quantiles: named((p) => drawn.sorted[Math.round(p * run.draws) - 1]!),
@@ -177,12 +180,15 @@ function nonlinear(inputs: Record<string, unknown>): Answers {
     ]),
   );
   const found = formulaChain(inputs.formula as string, links);
+  const name = /^\s*([A-Za-z]\w*)\s*=/.exec(inputs.formula as string)?.[1] ?? 'value';
+  const unit = /\bin\s+degrees\s*$/.test(inputs.formula as string) ? 'deg' : 'mm';
   return {
-    phi_deg: found.value,
-    sensitivity_deg_per_mm: found.sensitivities,
+    [name]: found.value,
+    [`${name}_${unit}`]: found.value,
     sensitivity: found.sensitivities,
-    worst_case_linear_deg: found.worstHalfLinear,
-    rss_linear_deg: found.rssHalfLinear,
-    worst_case_true_corners_deg: ends(found.corners),
+    [`sensitivity_${unit}_per_mm`]: found.sensitivities,
+    [`worst_case_linear_${unit}`]: found.worstHalfLinear,
+    [`rss_linear_${unit}`]: found.rssHalfLinear,
+    [`worst_case_true_corners_${unit}`]: ends(found.corners),
   };
 }

@@ -8,9 +8,13 @@ import { standardDeviation } from '@/lib/maths/statistics/standard-deviation';
 export const topic = 'X-bar/R and X-bar/S charts';
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
-  const subgroups = inputs.subgroups as number[][];
+  const dropped = Object.entries(inputs).flatMap(([name, value]) =>
+    /drop|omit|exclu|remove|without|left_out/.test(name) ? (value as number[]) : [],
+  );
+  const all = inputs.subgroups as number[][];
+  const subgroups = all.filter((_, i) => !dropped.includes(i + 1));
   const isEven = subgroups.every((group) => group.length === subgroups[0]!.length);
-  return isEven ? evenCharts(subgroups) : unevenCharts(subgroups);
+  return { ...unevenCharts(subgroups), ...(isEven ? evenCharts(subgroups) : {}) };
 }
 
 function evenCharts(subgroups: number[][]): Record<string, unknown> {

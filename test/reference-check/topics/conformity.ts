@@ -18,16 +18,22 @@ const words = {
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
   const given = inputs as Record<string, number>;
-  if (Array.isArray(inputs.pc)) return { z: (inputs.pc as number[]).map(normalQuantile) };
+  if (Array.isArray(inputs.pc))
+    return { z: (inputs.pc as number[]).map((pc) => normalQuantile(pc)) };
   if (given.w_over_u !== undefined) {
-    return { max_false_acceptance: falseAcceptanceAtLimit(given.w_over_u) };
+    const ratios = inputs.w_over_u as number | number[];
+    return {
+      max_false_acceptance: Array.isArray(ratios)
+        ? ratios.map(falseAcceptanceAtLimit)
+        : falseAcceptanceAtLimit(ratios),
+    };
   }
   if (given.relative_u !== undefined) {
     const { limit, relative_u: part, confidence } = given;
     return { acceptance_limit: acceptanceLimitRelative(limit!, part, confidence!) };
   }
   if (given.um !== undefined) return risks(given);
-  return oneReading(given);
+  return oneReading(inputs as Record<string, number | null>);
 }
 
 function risks(given: Record<string, number>) {
@@ -43,17 +49,20 @@ function risks(given: Record<string, number>) {
   return { pc_process: conforming, consumer_risk: consumer, producer_risk: producer };
 }
 
-function oneReading({ y, u, lower, upper }: Record<string, number>) {
-  const limits = { lower, upper };
-  const guard = guardFactorDefault * u!;
+function oneReading(given: Record<string, number | null>) {
+  const [y, u] = [given.y!, given.u ?? given.U! / (given.k ?? 2)];
+  const [lower, upper] = [given.lower ?? undefined, given.upper ?? undefined];
+  const limits = { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) };
+  const guard = guardFactorDefault * u;
   const { accept, reject } = conformityZones(limits, guard);
   return {
-    ...(lower === undefined ? { z: (upper! - y!) / u! } : {}),
-    pc: conformanceProbability(y!, u!, limits),
+    ...(lower === undefined ? { z: (upper! - y) / u } : {}),
+    ...(upper === undefined ? { z: (y - lower!) / u } : {}),
+    pc: conformanceProbability(y, u, limits),
     'guard_1.65': guard,
-    accept: [accept.lower, accept.upper],
-    reject_beyond: [reject.lower, reject.upper],
-    'guard_exact_0.95': guardBand(u!, 0.95),
-    decision: words[decideConformity(y!, limits, guard)],
+    accept: [accept.lower ?? null, accept.upper ?? null],
+    reject_beyond: [reject.lower ?? null, reject.upper ?? null],
+    'guard_exact_0.95': guardBand(u, 0.95),
+    decision: words[decideConformity(y, limits, guard)],
   };
 }

@@ -6,16 +6,18 @@ import { d2Star } from '@/lib/maths/gauge/d2-star';
 export const topic = 'Control-chart constants';
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
-  if (typeof inputs.n === 'number') {
-    const constants = controlChartConstants(inputs.n);
+  const { n, m, g, trials, appraisers, parts } = inputs;
+  if (typeof n === 'number') {
+    const constants = controlChartConstants(n, inputs.sigma_multiple as number | undefined);
     return { ...constants, '1/c4': 1 / constants.c4, '1/d2': 1 / constants.d2 };
   }
-  if (Array.isArray(inputs.trials)) {
-    return { K1: (inputs.trials as number[]).map((trials) => 1 / rangeMoments(trials).d2) };
-  }
-  if (Array.isArray(inputs.appraisers)) {
-    return { K2: (inputs.appraisers as number[]).map((operators) => 1 / d2Star(operators, 1)) };
-  }
+  if (typeof m === 'number') return { d2_star: d2Star(m, g as number) };
+  const factors = {
+    ...(Array.isArray(trials) && { K1: trials.map((count) => 1 / rangeMoments(count).d2) }),
+    ...(Array.isArray(appraisers) && { K2: appraisers.map((count) => 1 / d2Star(count, 1)) }),
+    ...(Array.isArray(parts) && { K3: parts.map((count) => 1 / d2Star(count, 1)) }),
+  };
+  if (Object.keys(factors).length > 0) return factors;
   const factor = medianMovingRangeFactor();
   return { d4_n2: factor, individuals_factor_3_over_d4: 3 / factor };
 }

@@ -4,14 +4,14 @@ export const topic = 'Derived dimensions with uncertainty';
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
   const values = inputs.values as Record<string, number>;
-  const u = inputs.u as Record<string, number>;
+  const u = (inputs.u ?? {}) as Record<string, number>;
   const degrees = inputs.degrees_of_freedom as Record<string, number> | undefined;
   const known = Object.fromEntries(
     Object.entries(values).map(([name, value]): [string, KnownDimension] => [
       name,
       {
         value,
-        u: u[name]!,
+        u: u[name] ?? 0,
         ...(degrees?.[name] === undefined ? {} : { degrees: degrees[name] }),
       },
     ]),

@@ -10,31 +10,54 @@ import { standardError } from '@/lib/maths/statistics/standard-error';
 
 export const topic = 'Median, quantile types, shape, confidence intervals';
 
+const rules: Record<string, QuantileRule> = {
+  '5': 'midpoint',
+  '6': 'weibull',
+  '7': 'mode',
+  '8': 'median-unbiased',
+};
+
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
   const x = inputs.x as number[];
-  const sd = standardDeviation(x);
-  const form = shape(x);
-  const ofMean = meanInterval({ mean: mean(x), sd, n: x.length }, 0.95);
-  const ofSd = spreadInterval(sd, x.length - 1, 0.95);
-  const at = (rule: QuantileRule) => [0.05, 0.25, 0.5, 0.75, 0.95].map((p) => quantile(x, p, rule));
+  const chances = (inputs.p as number[] | undefined) ?? [0.05, 0.25, 0.5, 0.75, 0.95];
+  const name = `quantiles_p${chances.map((p) => String(p).slice(2).padEnd(2, '0')).join('_')}_by_type`;
   return {
     n: x.length,
     min: Math.min(...x),
     max: Math.max(...x),
+    mean: mean(x),
     median: median(x),
     mad_raw: medianAbsoluteDeviation(x),
+    [name]: Object.fromEntries(
+      Object.entries(rules).map(([type, rule]) => [type, chances.map((p) => quantile(x, p, rule))]),
+    ),
+    ...spreadOf(x, (inputs.confidence as number | undefined) ?? 0.95),
+  };
+}
+
+/** What one value, or values all alike, do not tell is null. */
+function spreadOf(x: number[], confidence: number): Record<string, unknown> {
+  const percent = String(Math.round(1000 * confidence) / 10);
+  if (x.length < 2) return { sd: null, se_mean: null, ...formOf(x) };
+  const sd = standardDeviation(x);
+  const ofMean = meanInterval({ mean: mean(x), sd, n: x.length }, confidence);
+  const ofSd = spreadInterval(sd, x.length - 1, confidence);
+  return {
+    sd,
     se_mean: standardError(x),
-    skew_g1: form.g1,
-    skew_G1: form.G1,
-    excess_kurtosis_g2: form.g2,
-    excess_kurtosis_G2: form.G2,
-    quantiles_p05_25_50_75_95_by_type: {
-      '5': at('midpoint'),
-      '6': at('weibull'),
-      '7': at('mode'),
-      '8': at('median-unbiased'),
-    },
-    ci95_mean: [ofMean.low, ofMean.high],
-    ci95_sd: [ofSd.low, ofSd.high],
+    [`ci${percent}_mean`]: [ofMean.low, ofMean.high],
+    [`ci${percent}_sd`]: [ofSd.low, ofSd.high],
+    ...formOf(x),
+  };
+}
+
+function formOf(x: number[]): Record<string, unknown> {
+  const isAlike = x.every((value) => value === x[0]);
+  const form = isAlike ? undefined : shape(x);
+  return {
+    skew_g1: form?.g1 ?? null,
+    skew_G1: form?.G1 ?? null,
+    excess_kurtosis_g2: form?.g2 ?? null,
+    excess_kurtosis_G2: form?.G2 ?? null,
   };
 }

@@ -10,8 +10,21 @@ import { studentTQuantile } from '@/lib/maths/distributions/student-t-quantile';
 export const topic =
   'Drift along a run: regression, prediction, inverse prediction, pieces left, offset';
 
-type Regression = { x: number[]; y: number[]; confidence: number; x0: number[]; y0: number[] };
-type Run = { piece: number[]; size: number[]; limits: [number, number]; confidence: number };
+type Regression = {
+  x: number[];
+  y: number[];
+  confidence: number;
+  x0?: number | number[];
+  y0?: number | number[];
+  /** How many new readings `fieller_single` is the mean of. */
+  m?: number;
+};
+type Run = {
+  piece: number[];
+  size: number[];
+  limits: [number | null, number | null];
+  confidence: number;
+};
 type Offset = {
   intercept: number;
   slope: number;
@@ -26,9 +39,16 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
   return offset(inputs as Offset);
 }
 
-function regression({ x, y, confidence, x0, y0 }: Regression): Record<string, unknown> {
+function regression({
+  x,
+  y,
+  confidence,
+  x0 = [],
+  y0 = [],
+  m = 1,
+}: Regression): Record<string, unknown> {
   const line = leastSquaresLine(x, y);
-  const at = x0.map((where) => {
+  const at = [x0].flat().map((where) => {
     const band = lineBand(line, where, confidence);
     return {
       x0: where,
@@ -37,8 +57,8 @@ function regression({ x, y, confidence, x0, y0 }: Regression): Record<string, un
       prediction_interval: ends(band.newReading),
     };
   });
-  const inverse = y0.map((height) => {
-    const single = inversePrediction(line, { y: height, confidence, of: 1 });
+  const inverse = [y0].flat().map((height) => {
+    const single = inversePrediction(line, { y: height, confidence, of: m });
     const mean = inversePrediction(line, { y: height, confidence, of: 'line' });
     if (!single.found || !mean.found) return { y0: height, g: single.g };
     return {
@@ -75,7 +95,13 @@ function regression({ x, y, confidence, x0, y0 }: Regression): Record<string, un
 
 function drift({ piece, size, limits, confidence }: Run): Record<string, unknown> {
   const [lowerMm, upperMm] = limits;
-  const found = driftSinceEvent({ ordinals: piece, sizesMm: size, lowerMm, upperMm, confidence });
+  const found = driftSinceEvent({
+    ordinals: piece,
+    sizesMm: size,
+    ...(lowerMm !== null && { lowerMm }),
+    ...(upperMm !== null && { upperMm }),
+    confidence,
+  });
   if (found.kind === 'too-little') return { reason: found.reason };
   const { line, ahead } = found;
   const common = {
@@ -86,7 +112,7 @@ function drift({ piece, size, limits, confidence }: Run): Record<string, unknown
     drift_is_real: ahead.kind !== 'no-drift',
   };
   if (ahead.kind === 'no-limit') return common;
-  if (ahead.kind === 'no-drift') return { ...common, limit_ahead: ahead.limitMm };
+  if (ahead.kind === 'no-drift') return { ...common, limit_ahead: ahead.limitMm ?? null };
   return {
     ...common,
     limit_ahead: ahead.limitMm,

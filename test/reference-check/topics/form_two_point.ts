@@ -1,6 +1,10 @@
 import { lobedSection } from '@/lib/maths/form/lobed-section';
 import { ovalFromDirections } from '@/lib/maths/form/oval-from-directions';
-import { twoPointForm, type TwoPointGrid } from '@/lib/maths/form/two-point-form';
+import {
+  leastDifferenceMm,
+  twoPointForm,
+  type TwoPointGrid,
+} from '@/lib/maths/form/two-point-form';
 
 export const topic = 'Form from two-point readings: taper, ovality, barrel, waist';
 
@@ -37,13 +41,18 @@ function grid(inputs: Record<string, unknown>): Record<string, unknown> {
   };
   if (form.middleMinusEndsMm !== undefined) {
     answers.middle_minus_ends = form.middleMinusEndsMm;
-    answers.shape = form.middleMinusEndsMm > 0 ? 'barrel' : 'waist';
+    answers.shape = shapeWord(form.middleMinusEndsMm);
   }
   if (form.slopeMmPerMm !== undefined) {
     answers.taper_per_mm_least_squares = form.slopeMmPerMm;
     answers.half_angle_arcmin = form.halfAngleArcmin;
   }
   return answers;
+}
+
+function shapeWord(middleMinusEndsMm: number): string {
+  if (Math.abs(middleMinusEndsMm) < leastDifferenceMm) return 'straight';
+  return middleMinusEndsMm > 0 ? 'barrel' : 'waist';
 }
 
 function oval(inputs: Record<string, unknown>): Record<string, unknown> {

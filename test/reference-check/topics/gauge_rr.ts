@@ -1,4 +1,6 @@
 import type { AnovaRow } from '@/lib/maths/gauge/crossed-anova';
+import { d2Star } from '@/lib/maths/gauge/d2-star';
+import { gaugeShares } from '@/lib/maths/gauge/gauge-shares';
 import { gaugeSpreadFromRanges } from '@/lib/maths/gauge/gauge-spread-from-ranges';
 import { gaugeStudyByAnova, type GaugeComponents } from '@/lib/maths/gauge/gauge-study-by-anova';
 import { gaugeStudyByRange } from '@/lib/maths/gauge/gauge-study-by-range';
@@ -6,18 +8,52 @@ import type { StudyReadings } from '@/lib/maths/gauge/study-shape';
 
 export const topic = 'Gauge repeatability and reproducibility';
 
-type Summary = { trials: number; parts: number; r_bar: number[]; x_bar: number[] };
+type Summary = {
+  trials: number;
+  parts: number;
+  r_bar: number[];
+  x_bar: number[];
+  /** Largest less smallest part mean, where it is kept. */
+  part_range?: number;
+};
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
-  if ('measurements' in inputs) return study(inputs.measurements as StudyReadings);
-  const { trials, parts, r_bar, x_bar } = inputs as Summary;
+  const tolerance = toleranceOf(inputs);
+  if ('measurements' in inputs) return study(inputs.measurements as StudyReadings, tolerance);
+  const { trials, parts, r_bar, x_bar, part_range } = inputs as Summary;
   const found = gaugeSpreadFromRanges({ parts, trials, rangeMeans: r_bar, readingMeans: x_bar });
-  return { EV: found.repeatability, AV: found.reproducibility, GRR: found.gauge };
+  const part = part_range === undefined ? undefined : part_range / d2Star(parts, 1);
+  const shares = gaugeShares({
+    gauge: found.gauge,
+    part: part ?? 0,
+    ...(tolerance !== undefined && { tolerance }),
+  });
+  return {
+    r_double_bar: found.rangeMean,
+    x_diff: found.operatorDifference,
+    EV: found.repeatability,
+    AV: found.reproducibility,
+    GRR: found.gauge,
+    percent_GRR_of_tolerance: shares.percentOfTolerance,
+    ...(part !== undefined && {
+      PV: part,
+      TV: Math.hypot(found.gauge, part),
+      percent_GRR_of_TV: shares.percentOfTotal,
+      ndc_unrounded: shares.distinctSizes,
+      ndc: shares.distinctSizes === undefined ? null : Math.trunc(shares.distinctSizes),
+    }),
+  };
 }
 
-function study(readings: StudyReadings): Record<string, unknown> {
-  const { table, withInteraction, interactionPooled } = gaugeStudyByAnova(readings);
-  const byRange = gaugeStudyByRange(readings);
+/** Upper less lower limit, as one figure or as the two limits. */
+function toleranceOf(inputs: Record<string, unknown>): number | undefined {
+  const { tolerance, lsl, usl } = inputs as Record<string, number | undefined>;
+  return tolerance ?? (lsl === undefined || usl === undefined ? undefined : usl - lsl);
+}
+
+function study(readings: StudyReadings, tolerance?: number): Record<string, unknown> {
+  const { table, withInteraction, interactionPooled } = gaugeStudyByAnova(readings, tolerance);
+  const byRange = gaugeStudyByRange(readings, tolerance);
   return {
     anova: {
       part: row(table.part),
@@ -41,7 +77,8 @@ function study(readings: StudyReadings): Record<string, unknown> {
       TV: byRange.total,
       percent_GRR_of_TV: byRange.percentOfTotal,
       ndc_unrounded: byRange.distinctSizes,
-      ndc: Math.trunc(byRange.distinctSizes!),
+      ndc: byRange.distinctSizes === undefined ? null : Math.trunc(byRange.distinctSizes),
+      percent_GRR_of_tolerance: byRange.percentOfTolerance,
     },
     ss: {
       part: table.part.sumOfSquares,
@@ -69,6 +106,7 @@ function components(found: GaugeComponents): Record<string, unknown> {
     sd: found.sd,
     percent_contribution_gauge: found.percentContribution,
     percent_study_variation_gauge: found.percentOfTotal,
+    percent_tolerance_gauge: found.percentOfTolerance,
     ndc_unrounded: found.distinctSizes,
   };
 }

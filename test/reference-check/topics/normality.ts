@@ -5,7 +5,7 @@ export const topic = 'Shapiro-Wilk and Anderson-Darling tests';
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
   const x = inputs.x as number[];
-  if (String(inputs.test).startsWith('Shapiro')) {
+  if (/shapiro/i.test(String(inputs.test))) {
     const { w, p } = shapiroWilkTest(x);
     return { W: w, p, W_1965: w };
   }

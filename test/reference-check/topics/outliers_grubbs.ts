@@ -5,7 +5,10 @@ export const topic = 'Grubbs outlier test';
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
   if (inputs.x === undefined) {
-    const { n, alpha } = inputs as { n: number[]; alpha: number[] };
+    const [n, alpha] = [inputs.n, inputs.alpha].map((one) => [one].flat() as number[]) as [
+      number[],
+      number[],
+    ];
     const table = (sides: 'one' | 'two') =>
       Object.fromEntries(
         alpha.map((a) => [String(a), n.map((count) => grubbsCritical(count, a, sides))]),
@@ -13,7 +16,11 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
     return { one_sided: table('one'), two_sided: table('two') };
   }
   const { x, alpha, side } = inputs as { x: number[]; alpha: number; side: string };
-  const which = side.startsWith('max') ? 'largest' : side.startsWith('min') ? 'smallest' : 'either';
+  const which = /\b(max|largest|upper)/.test(side)
+    ? 'largest'
+    : /\b(min|smallest|lower)/.test(side)
+      ? 'smallest'
+      : 'either';
   const { g, critical, index, isOutlier } = grubbsTest(x, alpha, which);
   return {
     G: g,

@@ -4,6 +4,7 @@ import { countPairings } from '@/lib/maths/assignment/count-pairings';
 import { largestPairing } from '@/lib/maths/assignment/largest-pairing';
 import { leastTotal } from '@/lib/maths/assignment/least-total';
 import { pairPieces, type PairingPurpose } from '@/lib/maths/assignment/pair-pieces';
+import type { PairQuestion } from '@/lib/maths/assignment/pair-problem';
 
 export const topic =
   'Pairing pieces: least total, best worst pair, most likely all inside, forbidden and locked pairs';
@@ -69,11 +70,22 @@ function pieces(inputs: Record<string, unknown>): Record<string, unknown> {
   const boresPm = (inputs.bores_mm as number[]).map(pm);
   const shaftsPm = (inputs.shafts_mm as number[]).map(pm);
   const [minPm, maxPm] = (inputs.clearance_limits_mm as number[]).map(pm) as [number, number];
-  const locked = ((inputs.locked_pairs_1based ?? []) as number[][]).map(([bore, shaft]): Pair => [
-    bore! - 1,
-    shaft! - 1,
-  ]);
-  const base = { boresPm, shaftsPm, minPm, maxPm, aimPm: pm(inputs.aim_mm), locked };
+  const pairsOf = (name: string) =>
+    ((inputs[name] ?? []) as number[][]).map(([bore, shaft]): Pair => [bore! - 1, shaft! - 1]);
+  const piecesOf = (name: string) => ((inputs[name] ?? []) as number[]).map((place) => place - 1);
+  const base = {
+    boresPm,
+    shaftsPm,
+    minPm,
+    maxPm,
+    aimPm: pm(inputs.aim_mm),
+    locked: pairsOf('locked_pairs_1based'),
+    forbidden: pairsOf('forbidden_pairs_1based'),
+    leftOut: {
+      bores: piecesOf('left_out_bores_1based'),
+      shafts: piecesOf('left_out_shafts_1based'),
+    },
+  };
   const paired = (purpose: PairingPurpose) => pairPieces({ ...base, purpose });
   const names = (found: ReturnType<typeof pairPieces>) =>
     found.pairs.map(({ bore, shaft }) => [bore + 1, shaft + 1]);
@@ -93,14 +105,14 @@ function pieces(inputs: Record<string, unknown>): Record<string, unknown> {
   answers.closest_to_aim_sum_sq_um2 = squares.sumOffSquaredUm2;
   answers.worst_pair_best_um_from_aim = worst.worstOffPm / 1e6;
   answers.only_pairing_closest_in_squares = names(squares);
-  answers.number_of_legal_pairings = countPairings(legalPairs(base));
-  if (inputs.u_clearance_mm !== undefined) {
-    const likely = pairPieces({
-      ...base,
-      purpose: 'most-likely',
-      uBoresPm: boresPm.map(() => pm(inputs.u_clearance_mm)),
-      uShaftsPm: shaftsPm.map(() => 0),
-    });
+  answers.only_pairing = names(closest);
+  const legal = legalPairs(base);
+  if (Math.max(legal.rows, legal.columns) <= 20) {
+    answers.number_of_legal_pairings = countPairings(legal);
+  }
+  const doubts = doubtsOf(inputs);
+  if (doubts !== undefined) {
+    const likely = pairPieces({ ...base, purpose: 'most-likely', ...doubts });
     answers.most_likely_all_inside = {
       probability: likely.probabilityAllInside,
       pairs: names(likely),
@@ -109,22 +121,34 @@ function pieces(inputs: Record<string, unknown>): Record<string, unknown> {
   return answers;
 }
 
-/** Pairs inside the limits and not against a lock. */
-function legalPairs(base: {
-  boresPm: number[];
-  shaftsPm: number[];
-  minPm: number;
-  maxPm: number;
-  locked: Pair[];
-}) {
+/** One doubt for all clearances, or one for each piece. */
+function doubtsOf(inputs: Record<string, unknown>) {
+  const [bores, shafts] = [inputs.bores_mm as number[], inputs.shafts_mm as number[]];
+  if (inputs.u_clearance_mm !== undefined) {
+    const uPm = pm(inputs.u_clearance_mm);
+    return { uBoresPm: bores.map(() => uPm), uShaftsPm: shafts.map(() => 0) };
+  }
+  if (inputs.u_bores_mm === undefined || inputs.u_shafts_mm === undefined) return undefined;
+  const each = (u: unknown, pieces: number[]) =>
+    Array.isArray(u) ? (u as number[]).map(pm) : pieces.map(() => pm(u));
+  return { uBoresPm: each(inputs.u_bores_mm, bores), uShaftsPm: each(inputs.u_shafts_mm, shafts) };
+}
+
+/** Pairs inside the limits, not forbidden and not against a lock, among the pieces that take part. */
+function legalPairs(base: PairQuestion) {
+  const { locked = [], forbidden = [], leftOut = {} } = base;
+  const isIn = ([b, s]: Pair, bore: number, shaft: number) => b === bore && s === shaft;
   const isAgainstLock = (bore: number, shaft: number) =>
-    base.locked.some(([b, s]) => (b === bore) !== (s === shaft));
+    locked.some(([b, s]) => (b === bore) !== (s === shaft));
+  const taking = (sizes: readonly number[], out: readonly number[] = []) =>
+    [...sizes.keys()].filter((piece) => !out.includes(piece));
   return costMatrix(
-    base.boresPm.map((borePm, bore) =>
-      base.shaftsPm.map((shaftPm, shaft) => {
-        const clearance = borePm - shaftPm;
+    taking(base.boresPm, leftOut.bores).map((bore) =>
+      taking(base.shaftsPm, leftOut.shafts).map((shaft) => {
+        const clearance = base.boresPm[bore]! - base.shaftsPm[shaft]!;
         const isInside = clearance >= base.minPm && clearance <= base.maxPm;
-        return isInside && !isAgainstLock(bore, shaft) ? 0 : null;
+        const isForbidden = forbidden.some((pair) => isIn(pair, bore, shaft));
+        return isInside && !isForbidden && !isAgainstLock(bore, shaft) ? 0 : null;
       }),
     ),
   );

@@ -48,26 +48,34 @@ function basic(inputs: Inputs): Answers {
   };
 }
 
+/** Of the external thread, of the internal one, or of both. */
 function isoLimits(inputs: Record<string, unknown>): Answers {
   const [major, pitch] = [inputs.d_mm as number, inputs.pitch_mm as number];
-  const external = isoExternalLimits(major, pitch, inputs.external as string);
-  const internal = isoInternalLimits(major, pitch, inputs.internal as string);
   const falling = ({ maxMm, minMm }: DiameterLimits) => [maxMm, minMm];
   const rising = ({ maxMm, minMm }: DiameterLimits) => [minMm, maxMm];
-  return {
-    external: { major: falling(external.major), pitch: falling(external.pitch) },
-    internal: {
+  const answers: Answers = {};
+  if (inputs.external != null) {
+    const external = isoExternalLimits(major, pitch, inputs.external as string);
+    answers.external = { major: falling(external.major), pitch: falling(external.pitch) };
+  }
+  if (inputs.internal != null) {
+    const internal = isoInternalLimits(major, pitch, inputs.internal as string);
+    answers.internal = {
       minor: rising(internal.minor),
       pitch: rising(internal.pitch),
       major_min: internal.majorMinMm,
-    },
-  };
+    };
+  }
+  return answers;
 }
 
 function series(pitches: number[]): Answers {
   const rows = pitches.map((pitch) => byPitch.find((row) => row.pitchMm === pitch)!);
   return {
     es_g_um: rows.map((row) => -row.gUm),
+    es_f_um: rows.map((row) => -row.fUm),
+    es_e_um: rows.map((row) => (row.eUm === undefined ? null : -row.eUm)),
+    EI_G_um: rows.map((row) => row.gUm),
     Td_6_um: rows.map((row) => row.majorUm),
     TD1_6_um: rows.map((row) => row.minorUm),
   };

@@ -13,16 +13,21 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
     coverage: number | number[];
     confidence: number;
   };
-  if (Array.isArray(n) && Array.isArray(coverage)) {
-    const table = (factor: Factor) =>
-      n.map((size) => coverage.map((p) => factor(size, p, confidence)));
-    return {
-      k2_exact: table(twoSidedToleranceFactor),
-      k2_howe: table(twoSidedToleranceFactorQuick),
-      k1_exact: table(oneSidedToleranceFactor),
-    };
+  if (!Array.isArray(n) && !Array.isArray(coverage)) {
+    return ofOneSample(n, coverage, confidence, inputs);
   }
-  return ofOneSample(n as number, coverage as number, confidence, inputs);
+  const along = (factor: (p: number) => number) =>
+    Array.isArray(coverage) ? coverage.map(factor) : factor(coverage);
+  const table = (factor: Factor) => {
+    const row = (size: number) => along((p) => factor(size, p, confidence));
+    return Array.isArray(n) ? n.map(row) : row(n);
+  };
+  return {
+    k2_exact: table(twoSidedToleranceFactor),
+    k2_howe: table(twoSidedToleranceFactorQuick),
+    k1_exact: table(oneSidedToleranceFactor),
+    k1_natrella: table(oneSidedToleranceFactorQuick),
+  };
 }
 
 function ofOneSample(

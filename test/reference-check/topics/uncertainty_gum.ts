@@ -1,3 +1,4 @@
+import { derivedDimension, type KnownDimension } from '@/lib/maths/derived/derived-dimension';
 import { normalCdf } from '@/lib/maths/distributions/normal-cdf';
 import { studentTQuantile } from '@/lib/maths/distributions/student-t-quantile';
 import { effectiveDegrees } from '@/lib/maths/metrology/effective-degrees';
@@ -17,15 +18,58 @@ export const topic = 'GUM law of propagation, Welch-Satterthwaite, t factors';
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
   if (inputs.relative_uncertainty_of_u !== undefined) {
-    return { nu: (inputs.relative_uncertainty_of_u as number[]).map(degreesFromDoubt) };
+    return {
+      nu: [inputs.relative_uncertainty_of_u].flat().map((r) => degreesFromDoubt(Number(r))),
+    };
   }
-  if (inputs.nu !== undefined) return tFactors(inputs.nu as number[], inputs.p as number[]);
-  if (inputs.relative_u_percent !== undefined) return welch(inputs);
-  return gaugeBlock(inputs as Record<string, number>);
+  if (inputs.values !== undefined) return written(inputs);
+  if (inputs.relative_u_percent !== undefined || inputs.u !== undefined) return welch(inputs);
+  if (inputs.nu !== undefined) return tFactors(inputs);
+  const model = models[String(inputs.model)];
+  if (model === undefined) throw new Error(`no model is called ${String(inputs.model)}`);
+  return model(inputs as Record<string, number>);
+}
+
+/** A model written out, with a value and an uncertainty for each of its names. */
+function written(inputs: Record<string, unknown>): Record<string, unknown> {
+  const values = inputs.values as Record<string, number>;
+  const u = inputs.u as Record<string, number>;
+  const degrees = (inputs.degrees_of_freedom ?? inputs.nu ?? {}) as Record<string, number>;
+  const found = derivedDimension(
+    (inputs.model ?? inputs.formula) as string,
+    Object.fromEntries(
+      Object.entries(values).map(([name, value]): [string, KnownDimension] => [
+        name,
+        { value, u: u[name] ?? 0, ...(degrees[name] != null && { degrees: degrees[name] }) },
+      ]),
+    ),
+    (inputs.correlations ?? []) as [string, string, number][],
+  );
+  const expanded =
+    found.expanded === undefined || inputs.p === undefined
+      ? undefined
+      : expandedUncertainty(found.u, found.expanded.degrees, inputs.p as number);
+  return {
+    y: found.value,
+    value: found.value,
+    u: found.u,
+    uc: found.u,
+    sensitivities: found.sensitivities,
+    contributions: found.contributions,
+    contributions_u: found.contributions,
+    nu_eff: found.expanded?.degrees,
+    k: expanded?.factor,
+    U: expanded?.expanded,
+    U95_with_t: found.expanded?.U95,
+  };
 }
 
 /** Coverages written 68.27, 95.45 and 99.73 % stand for one, two and three standard deviations. */
-function tFactors(nu: number[], p: number[]) {
+function tFactors(inputs: Record<string, unknown>) {
+  const [nu, p] = [inputs.nu, inputs.p].map((one) => [one].flat() as number[]) as [
+    number[],
+    number[],
+  ];
   const sigmas = new Map([0.6827, 0.9545, 0.9973].map((written, i) => [written, i + 1]));
   const upper = p.map((written) => {
     const k = sigmas.get(written);
@@ -35,28 +79,28 @@ function tFactors(nu: number[], p: number[]) {
 }
 
 function welch(inputs: Record<string, unknown>) {
-  const {
-    relative_u_percent: parts,
-    n,
-    p,
-  } = inputs as {
-    relative_u_percent: number[];
-    n: number[];
-    p: number;
-  };
+  const parts = (inputs.relative_u_percent ?? inputs.u) as number[];
+  const counts = inputs.n as number[] | undefined;
+  const p = (inputs.p ?? 0.95) as number;
+  const nu = counts?.map((n) => n - 1) ?? (inputs.nu as number[]);
   const u = combinedUncertainty(parts);
   const degrees = effectiveDegrees(
-    parts.map((contribution, i) => ({ contribution, degrees: n[i]! - 1 })),
+    parts.map((contribution, i) => ({ contribution, degrees: nu[i] ?? Infinity })),
   );
   const { factor, expanded } = expandedUncertainty(u, Math.floor(degrees), p);
+  const nearest = Math.round(degrees);
   return {
     uc_percent: u,
+    uc: u,
     nu_eff: degrees,
     k_truncated: factor,
-    U95_percent: expanded,
-    t95_19: expandedUncertainty(u, Math.round(degrees), p).factor,
+    [`U${percent(p)}_percent`]: expanded,
+    [`U${percent(p)}`]: expanded,
+    [`t${percent(p)}_${nearest}`]: expandedUncertainty(u, nearest, p).factor,
   };
 }
+
+const percent = (p: number) => String(Math.round(10_000 * p) / 100);
 
 /** JCGM 100 H.1: an end gauge compared with a standard, in nanometres. */
 function gaugeBlock(given: Record<string, number>) {
@@ -120,8 +164,8 @@ function gaugeBlock(given: Record<string, number>) {
     uc_nm: u,
     nu_eff: degrees,
     nu_eff_truncated: truncated,
-    t99_16: factor,
-    U99_nm: expanded,
+    [`t${percent(of('p'))}_${truncated}`]: factor,
+    [`U${percent(of('p'))}_nm`]: expanded,
     uc_with_second_order_nm: combinedUncertainty([u, ...second]),
     uc_relative: reported / value,
   };
@@ -130,3 +174,8 @@ function gaugeBlock(given: Record<string, number>) {
 function gaugeLength([lS, d, dalpha, theta, alphaS, dtheta]: readonly number[]): number {
   return lS! + d! - lS! * (dalpha! * theta! + alphaS! * dtheta!);
 }
+
+/** Cases built round a model of their own, by the model's name. */
+const models: Record<string, (given: Record<string, number>) => Record<string, unknown>> = {
+  'l = lS + d - lS*(dalpha*theta + alphaS*dtheta)': gaugeBlock,
+};
