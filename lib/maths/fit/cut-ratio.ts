@@ -72,7 +72,9 @@ export function cutRatio(log: CutLog): CutRatio {
 function learnedFrom(ratios: readonly number[]): CutRatio['learned'] {
   const used = ratios.length;
   if (used === 0) return { kind: 'nothing' };
-  const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / used;
+  // Taken from the first ratio, so that equal ratios have exactly that mean and no spread.
+  const first = ratios[0]!;
+  const mean = first + ratios.reduce((sum, ratio) => sum + (ratio - first), 0) / used;
   if (used === 1) return { kind: 'mean', mean, used };
   const squares = ratios.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0);
   const sd = Math.sqrt(squares / (used - 1));

@@ -50,6 +50,14 @@ describe('nextCut', () => {
     expect('cautiousDialPm' in next).toBe(false);
   });
 
+  it('is no more cautious than the ratio where every cut took the same', () => {
+    // Three times 0.95, whose sum in doubles is not three times 0.95; 0.114 left is 0.120 on the dial.
+    const cuts = [cut(100, 24_905), cut(100, 24_810), cut(100, 24_715)];
+    const next = nextCut({ ...shaft, cuts }, (24_715 - 114) * um);
+    expect(next).toMatchObject({ dialPm: 120 * um, cautiousDialPm: 120 * um });
+    expect(next.ratio.learned).toMatchObject({ mean: 0.95, sd: 0, upper: 0.95 });
+  });
+
   it('is cautious by the upper ratio', () => {
     // Ratios 1.04 and 1.025 give the upper 1.114518; 0.061 left: 0.061 / 1.0325 = 0.0591 and
     // 0.061 / 1.114518 = 0.0547 by hand, in divisions of 0.002 29 and 27.
