@@ -11,11 +11,12 @@ export type UnifiedThread = {
   /** Gap of classes 1A and 2A below the basic size. */
   allowanceIn: number;
   external: { major: InchLimits; pitch: InchLimits };
-  internal: { minor: InchLimits; pitch: InchLimits };
+  /** Class 3B has a minor tolerance of its own, which is left out. */
+  internal: { minor?: InchLimits; pitch: InchLimits };
 };
 
 const externalFactor = { '1A': 1.5, '2A': 1, '3A': 0.75 } as const;
-const internalFactor = { '1B': 1.95, '2B': 1.3 } as const;
+const internalFactor = { '1B': 1.95, '2B': 1.3, '3B': 0.975 } as const;
 
 /**
  * Limits of a Unified inch thread, inches, not rounded.
@@ -29,8 +30,7 @@ const internalFactor = { '1B': 1.95, '2B': 1.3 } as const;
  *
  * Printed tables round to 0.0001 inch before the next limit is formed and may
  * differ by one in the last place. Number sizes: D = 0.060 + 0.013 N.
- * Limits: four threads an inch and finer; class 3B has a minor tolerance of its
- * own and is left out. Source: [asme-b1-1].
+ * Limits: four threads an inch and finer; of class 3B the pitch diameter only. Source: [asme-b1-1].
  *
  * @throws {MathsInputError} `unified-thread/size`
  *
@@ -74,7 +74,7 @@ export function unifiedThread(thread: {
       pitch: down(basicPitchDiameterIn - gap, externalFactor[externalClass] * pitchTolerance2AIn),
     },
     internal: {
-      minor: up(basicMinorIn, minorTolerance(D, P)),
+      ...(internalClass !== '3B' && { minor: up(basicMinorIn, minorTolerance(D, P)) }),
       pitch: up(basicPitchDiameterIn, internalFactor[internalClass] * pitchTolerance2AIn),
     },
   };

@@ -40,8 +40,8 @@ describe('unifiedThread', () => {
       near(found.external.pitch.minIn, pitch[1], 0.0001);
       near(found.internal.pitch.minIn, nut[0], 0.0001);
       near(found.internal.pitch.maxIn, nut[1], 0.0001);
-      near(found.internal.minor.minIn, minor[0], 0.0006);
-      near(found.internal.minor.maxIn, minor[1], 0.0006);
+      near(found.internal.minor!.minIn, minor[0], 0.0006);
+      near(found.internal.minor!.maxIn, minor[1], 0.0006);
     },
   );
 
@@ -57,6 +57,19 @@ describe('unifiedThread', () => {
     expect(width(coarse.internal.pitch) / base).toBeCloseTo(1.95, 9);
     expect(width(coarse.external.major) / width(fine.external.major)).toBeCloseTo(1.5, 9);
     expect(coarse.external.major.maxIn).toBeCloseTo(0.25 - 0.3 * base, 12);
+  });
+
+  it('gives of class 3B the pitch diameter alone', () => {
+    const quarter = { majorIn: 0.25, tpi: 20, series: 'UNC' } as const;
+    const { internal, pitchTolerance2AIn } = unifiedThread({ ...quarter, internalClass: '3B' });
+    expect('minor' in internal).toBe(false);
+    // ASME B1.1: 0.975 of the tolerance of 2A; printed 0.2175 to 0.2211 (from memory).
+    expect(internal.pitch.minIn).toBeCloseTo(0.2175, 4);
+    expect(Math.abs(internal.pitch.maxIn - 0.2211)).toBeLessThan(0.0001);
+    expect((internal.pitch.maxIn - internal.pitch.minIn) / pitchTolerance2AIn).toBeCloseTo(
+      0.975,
+      9,
+    );
   });
 
   it('takes nine pitches as engagement of other series', () => {

@@ -82,29 +82,38 @@ function series(pitches: number[]): Answers {
 }
 
 function unified(numbers: Inputs, inputs: Record<string, unknown>): Answers {
-  const word = (inputs.designation as string).split(' ').at(-1)!;
-  const found = unifiedThread({
+  const isCoarseOrFine = /\bUN[CF]\b/.test(String(inputs.designation));
+  const thread = {
     majorIn: numbers.major_in!,
     tpi: numbers.tpi!,
-    series: word === 'UNC' || word === 'UNF' ? word : 'other',
-  });
+    series: isCoarseOrFine ? 'UNC' : 'other',
+  } as const;
+  const found = unifiedThread(thread);
   const falling = ({ maxIn, minIn }: InchLimits) => [maxIn, minIn];
   const rising = ({ maxIn, minIn }: InchLimits) => [minIn, maxIn];
-  const limits = {
-    '2A_major': falling(found.external.major),
-    '2A_pitch': falling(found.external.pitch),
-    '2B_minor': rising(found.internal.minor),
-    '2B_pitch': rising(found.internal.pitch),
-  };
-  const named = Object.entries(limits).map(([name, value]) => [`${name}_in`, value]);
+  const external = (['1A', '2A', '3A'] as const).flatMap((externalClass) => {
+    const { major, pitch } = unifiedThread({ ...thread, externalClass }).external;
+    return [
+      [`${externalClass}_major`, falling(major)],
+      [`${externalClass}_pitch`, falling(pitch)],
+    ];
+  });
+  const internal = (['1B', '2B', '3B'] as const).flatMap((internalClass) => {
+    const { minor, pitch } = unifiedThread({ ...thread, internalClass }).internal;
+    return [
+      [`${internalClass}_pitch`, rising(pitch)],
+      ...(minor === undefined ? [] : [[`${internalClass}_minor`, rising(minor)]]),
+    ];
+  });
+  const limits = [...external, ...internal] as [string, number[]][];
   return {
     pitch_tolerance_2A_in: found.pitchTolerance2AIn,
     allowance_in: found.allowanceIn,
     allowance: found.allowanceIn,
     basic_pitch_in: found.basicPitchDiameterIn,
     basic_minor_D1_in: found.basicMinorIn,
-    ...limits,
-    ...Object.fromEntries(named),
+    ...Object.fromEntries(limits),
+    ...Object.fromEntries(limits.map(([name, value]) => [`${name}_in`, value])),
   };
 }
 

@@ -1,3 +1,4 @@
+import { MathsInputError } from '@/lib/maths/check';
 import { oneSidedToleranceFactor } from '@/lib/maths/distributions/one-sided-tolerance-factor';
 import { oneSidedToleranceFactorQuick } from '@/lib/maths/distributions/one-sided-tolerance-factor-quick';
 import { twoSidedToleranceFactor } from '@/lib/maths/distributions/two-sided-tolerance-factor';
@@ -5,7 +6,7 @@ import { twoSidedToleranceFactorQuick } from '@/lib/maths/distributions/two-side
 
 export const topic = 'Statistical tolerance factors';
 
-type Factor = (n: number, content: number, confidence: number) => number;
+type Factor = (n: number, content: number, confidence: number) => number | null;
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
   const { n, coverage, confidence } = inputs as {
@@ -16,7 +17,7 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
   if (!Array.isArray(n) && !Array.isArray(coverage)) {
     return ofOneSample(n, coverage, confidence, inputs);
   }
-  const along = (factor: (p: number) => number) =>
+  const along = (factor: (p: number) => number | null) =>
     Array.isArray(coverage) ? coverage.map(factor) : factor(coverage);
   const table = (factor: Factor) => {
     const row = (size: number) => along((p) => factor(size, p, confidence));
@@ -26,7 +27,7 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
     k2_exact: table(twoSidedToleranceFactor),
     k2_howe: table(twoSidedToleranceFactorQuick),
     k1_exact: table(oneSidedToleranceFactor),
-    k1_natrella: table(oneSidedToleranceFactorQuick),
+    k1_natrella: table(natrella),
   };
 }
 
@@ -38,7 +39,8 @@ function ofOneSample(
 ) {
   const { mean, s } = inputs as { mean: number; s: number };
   const k2 = twoSidedToleranceFactorQuick(n, coverage, confidence);
-  const k1 = oneSidedToleranceFactorQuick(n, coverage, confidence);
+  const k1 = natrella(n, coverage, confidence);
+  const upper = k1 === null ? null : mean + k1 * s;
   const between = [mean - k2 * s, mean + k2 * s];
   return {
     k2_howe: k2,
@@ -46,10 +48,20 @@ function ofOneSample(
     k1_exact: oneSidedToleranceFactor(n, coverage, confidence),
     k2_exact: twoSidedToleranceFactor(n, coverage, confidence),
     two_sided_howe: between,
-    upper_natrella: mean + k1 * s,
+    upper_natrella: upper,
     k2,
     k1,
     two_sided: between,
-    upper: mean + k1 * s,
+    upper,
   };
+}
+
+/** Natrella's formula has no answer for a few pieces; the exact factor has. */
+function natrella(n: number, content: number, confidence: number): number | null {
+  try {
+    return oneSidedToleranceFactorQuick(n, content, confidence);
+  } catch (error) {
+    if (error instanceof MathsInputError) return null;
+    throw error;
+  }
 }
