@@ -65,7 +65,8 @@ export type ParsedLength =
  * Asked, never guessed: the mark that is not the person's before exactly three digits; both marks
  * against the setting; digits with a space between; a fraction without a unit, or tenths, in a
  * metric job; mil; a signed number larger than half the nominal, which may be a gauge that prints
- * its sign (then the two meanings are that number itself and the nominal with it added).
+ * its sign (then the two meanings are that number itself and the nominal with it added). A meaning
+ * above nine kilometres is not offered; a text that has no other is an error.
  *
  * Cost: one pass, well under two microseconds.
  * Source: conventions at the head of test/reference/unit_parse.json; the inch, agreement of 1959.
@@ -95,11 +96,12 @@ export function parseLength(text: string, setting: LengthSetting): ParsedLength 
     const code = number.kind === 'fraction' ? 'not-whole-picometres' : 'finer-than-picometre';
     return wrong(code, text, from);
   }
-  if (sizes.some(({ pm }) => pm > Number.MAX_SAFE_INTEGER)) return wrong('too-long', text, from);
+  const held = sizes.filter(({ pm }) => pm <= Number.MAX_SAFE_INTEGER);
+  if (held.length === 0) return wrong('too-long', text, from);
   const question = questionOf(number, unit);
-  if (sign === 0) return settled(sizes.map(absolute), question);
+  if (sign === 0) return settled(held.map(absolute), question);
   if (setting.nominalPm === undefined) return wrong('no-nominal', text, start);
-  return signed(sizes, sign, setting.nominalPm, question);
+  return signed(held, sign, setting.nominalPm, question);
 }
 
 type Magnitude = { pm: number; resolutionPm: number | null; unit: LengthUnit };

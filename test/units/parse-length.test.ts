@@ -76,6 +76,15 @@ describe('parseLength', () => {
     expect(parseLength(text, metric)).toEqual({ kind: 'error', code, at, character });
   });
 
+  it('asks with the meaning that can be kept where the other is above nine kilometres', () => {
+    // 400.5 in is 10.1727 m; 400 500 in would be 10 172.7 m, more than 2^53 pm.
+    expect(parseLength('400,500', { decimal: '.', unit: 'in' })).toMatchObject({
+      kind: 'question',
+      code: 'mark-thousands',
+      meanings: [{ pm: 10_172_700_000_000 }],
+    });
+  });
+
   it('asks about a space between digits, with thin and no-break spaces too', () => {
     for (const space of [' ', '\u00a0', '\u2009', '\u202f']) {
       const parsed = parseLength(`1${space}250.5`, metric);
