@@ -6,6 +6,7 @@ import { percentileCapability } from '@/lib/maths/control/percentile-capability'
 import { rangeMoments } from '@/lib/maths/control/range-moments';
 import { normalQuantile } from '@/lib/maths/distributions/normal-quantile';
 import { weibullQuantile } from '@/lib/maths/distributions/weibull-quantile';
+import { isGiven } from './topic';
 
 export const topic = 'Process capability';
 
@@ -59,7 +60,7 @@ function middleInterval(cpk: number, { n, confidence }: Inputs): Record<string, 
 }
 
 function limitsOf({ lsl, usl }: Inputs): { lower?: number; upper?: number } {
-  return { ...(lsl != null && { lower: lsl }), ...(usl != null && { upper: usl }) };
+  return { ...(isGiven(lsl) && { lower: lsl }), ...(isGiven(usl) && { upper: usl }) };
 }
 
 function byMoments(inputs: Inputs & { mean: number }): Record<string, unknown> {
@@ -69,7 +70,7 @@ function byMoments(inputs: Inputs & { mean: number }): Record<string, unknown> {
     mean,
     sigma,
     ...limitsOf(inputs),
-    ...(target != null && { target }),
+    ...(isGiven(target) && { target }),
   });
   const isOfSubgroups = inputs.r_bar !== undefined || inputs.s_bar !== undefined;
   return {

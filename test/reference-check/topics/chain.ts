@@ -5,6 +5,7 @@ import { lastPieceWorstCase } from '@/lib/maths/chain/last-piece-worst-case';
 import { linearChain, type ClosingRange } from '@/lib/maths/chain/linear-chain';
 import type { Distribution } from '@/lib/maths/metrology/distribution';
 import { monteCarlo } from '@/lib/maths/metrology/monte-carlo';
+import { isGiven } from './topic';
 
 export const topic =
   'Dimension chains: worst case, root-sum-square, distributions, last piece, sensitivities';
@@ -46,10 +47,9 @@ function linear(inputs: Record<string, unknown>): Answers {
   const chain = linearChain(linksOf(inputs));
   const wanted = inputs.wanted as [number, number] | undefined;
   const canFail = (range: ClosingRange) => range.least < wanted![0] || range.most > wanted![1];
-  const verdicts =
-    wanted == null
-      ? {}
-      : { can_fail_worst_case: canFail(chain.worst), can_fail_rss: canFail(chain.rss) };
+  const verdicts = !isGiven(wanted)
+    ? {}
+    : { can_fail_worst_case: canFail(chain.worst), can_fail_rss: canFail(chain.rss) };
   return {
     nominal: chain.nominal,
     middle: chain.middle,

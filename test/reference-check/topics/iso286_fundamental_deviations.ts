@@ -3,11 +3,13 @@ import { fundamentalDeviation } from '@/lib/maths/iso286/fundamental-deviation';
 import { itGrade } from '@/lib/maths/iso286/it-grade';
 import { gradeNames, type Grade } from '@/lib/maths/iso286/tables';
 import { toleranceClass } from '@/lib/maths/iso286/tolerance-class';
+import { iso286Question } from './iso286-question';
 
 export const topic = 'Fundamental deviations of shafts and holes';
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
-  if (inputs.class !== undefined) return one(inputs);
+  const single = iso286Question(inputs, 'deviation');
+  if (single !== undefined) return single;
   const sizeMm = inputs.up_to_and_including_mm as number;
   return sizeMm > 500
     ? { shaft: shaftsOver500(sizeMm), hole: holesOver500(sizeMm), grades: gradesOver500(sizeMm) }
@@ -75,15 +77,6 @@ function gradesOver500(sizeMm: number): string {
     gradeNames.filter((grade) => deviation(`${letter}${grade.slice(2)}`, sizeMm) !== null);
   const [wide, narrow] = [used('H'), used('K')];
   return `${narrow[0]} to ${narrow.at(-1)} (${wide[0]}-${wide.at(-1)} for D to H)`;
-}
-
-/** A single question: one class at one size. */
-function one(inputs: Record<string, unknown>): Record<string, unknown> {
-  const sizeMm = (inputs.size_mm ?? inputs.nominal_mm) as number;
-  const um = deviation(inputs.class as string, sizeMm);
-  return um === null
-    ? { error: 'not defined at this size' }
-    : { um, deviation_um: um, fundamental_deviation_um: um };
 }
 
 function both(first: string, second: string, sizeMm: number): number | null {

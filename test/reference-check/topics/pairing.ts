@@ -129,8 +129,8 @@ function doubtsOf(inputs: Record<string, unknown>) {
     return { uBoresPm: bores.map(() => uPm), uShaftsPm: shafts.map(() => 0) };
   }
   if (inputs.u_bores_mm === undefined || inputs.u_shafts_mm === undefined) return undefined;
-  const each = (u: unknown, pieces: number[]) =>
-    Array.isArray(u) ? (u as number[]).map(pm) : pieces.map(() => pm(u));
+  const each = (u: unknown, sizes: number[]) =>
+    Array.isArray(u) ? (u as number[]).map(pm) : sizes.map(() => pm(u));
   return { uBoresPm: each(inputs.u_bores_mm, bores), uShaftsPm: each(inputs.u_shafts_mm, shafts) };
 }
 

@@ -10,6 +10,7 @@ import { threadEngagement } from '@/lib/maths/thread/thread-engagement';
 import { threeWires, wiresOver } from '@/lib/maths/thread/three-wires';
 import { unifiedThread, type InchLimits } from '@/lib/maths/thread/unified-thread';
 import { whitworthThread } from '@/lib/maths/thread/whitworth-thread';
+import { isGiven } from './topic';
 
 export const topic = 'Screw threads: basic sizes, limits, tapping drills, blind depth';
 
@@ -53,20 +54,20 @@ function isoLimits(inputs: Record<string, unknown>): Answers {
   const [major, pitch] = [inputs.d_mm as number, inputs.pitch_mm as number];
   const falling = ({ maxMm, minMm }: DiameterLimits) => [maxMm, minMm];
   const rising = ({ maxMm, minMm }: DiameterLimits) => [minMm, maxMm];
-  const answers: Answers = {};
-  if (inputs.external != null) {
+  const limits: Answers = {};
+  if (isGiven(inputs.external)) {
     const external = isoExternalLimits(major, pitch, inputs.external as string);
-    answers.external = { major: falling(external.major), pitch: falling(external.pitch) };
+    limits.external = { major: falling(external.major), pitch: falling(external.pitch) };
   }
-  if (inputs.internal != null) {
+  if (isGiven(inputs.internal)) {
     const internal = isoInternalLimits(major, pitch, inputs.internal as string);
-    answers.internal = {
+    limits.internal = {
       minor: rising(internal.minor),
       pitch: rising(internal.pitch),
       major_min: internal.majorMinMm,
     };
   }
-  return answers;
+  return limits;
 }
 
 function series(pitches: number[]): Answers {

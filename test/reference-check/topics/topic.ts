@@ -18,3 +18,8 @@ export type Topic = {
    */
   answer(inputs: Record<string, unknown>, set: ReferenceSet): Record<string, unknown>;
 };
+
+/** An input that is there; a set may write null for one that is not. */
+export function isGiven<Value>(value: Value): value is NonNullable<Value> {
+  return value !== undefined && value !== null;
+}

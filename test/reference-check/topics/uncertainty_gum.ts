@@ -13,6 +13,7 @@ import {
   fromConfidence,
   fromRectangular,
 } from '@/lib/maths/metrology/type-b';
+import { isGiven } from './topic';
 
 export const topic = 'GUM law of propagation, Welch-Satterthwaite, t factors';
 
@@ -22,7 +23,7 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
       nu: [inputs.relative_uncertainty_of_u].flat().map((r) => degreesFromDoubt(Number(r))),
     };
   }
-  if (inputs.values !== undefined) return written(inputs);
+  if (inputs.values !== undefined) return byFormula(inputs);
   if (inputs.relative_u_percent !== undefined || inputs.u !== undefined) return welch(inputs);
   if (inputs.nu !== undefined) return tFactors(inputs);
   const model = models[String(inputs.model)];
@@ -31,7 +32,7 @@ export function answer(inputs: Record<string, unknown>): Record<string, unknown>
 }
 
 /** A model written out, with a value and an uncertainty for each of its names. */
-function written(inputs: Record<string, unknown>): Record<string, unknown> {
+function byFormula(inputs: Record<string, unknown>): Record<string, unknown> {
   const values = inputs.values as Record<string, number>;
   const u = inputs.u as Record<string, number>;
   const degrees = (inputs.degrees_of_freedom ?? inputs.nu ?? {}) as Record<string, number>;
@@ -40,7 +41,7 @@ function written(inputs: Record<string, unknown>): Record<string, unknown> {
     Object.fromEntries(
       Object.entries(values).map(([name, value]): [string, KnownDimension] => [
         name,
-        { value, u: u[name] ?? 0, ...(degrees[name] != null && { degrees: degrees[name] }) },
+        { value, u: u[name] ?? 0, ...(isGiven(degrees[name]) && { degrees: degrees[name] }) },
       ]),
     ),
     (inputs.correlations ?? []) as [string, string, number][],
