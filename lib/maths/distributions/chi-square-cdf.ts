@@ -4,6 +4,8 @@ import { requireDegrees, requirePlace } from './guards';
 /**
  * Probability that chi-square is at most x: P(nu/2, x/2). A small one keeps its relative precision.
  *
+ * Source: [dlmf] 8.2.
+ *
  * @throws {MathsInputError} `chi-square-cdf/degrees`, `chi-square-cdf/place`
  *
  * @example

@@ -6,6 +6,8 @@ import { requireDegrees, requirePlace } from './guards';
  *
  * At zero itself the density of fewer than two degrees of freedom has no bound; 0 is given there.
  *
+ * Source: [dlmf] 8.2.
+ *
  * @throws {MathsInputError} `chi-square-pdf/degrees`, `chi-square-pdf/place`
  */
 export function chiSquarePdf(x: number, degrees: number): number {

@@ -5,6 +5,8 @@ import { requireDegrees, requirePlace } from './guards';
  * Density of F with a degrees of freedom above and b below:
  * (ax/(ax+b))^(a/2) (b/(ax+b))^(b/2) / (x B(a/2, b/2)); 0 at and below zero.
  *
+ * Source: [dlmf] 8.17.
+ *
  * @throws {MathsInputError} `f-pdf/degrees`, `f-pdf/place`
  */
 export function fPdf(x: number, above: number, below: number): number {

@@ -7,6 +7,7 @@ import { positiveRoot } from './positive-root';
  * The value F with a degrees of freedom above and b below stays under with probability p.
  *
  * Solved in the tail that is small; relative error about 1e-13. Cost: about ten tail evaluations.
+ * Source: [dlmf] 8.17.
  *
  * @throws {MathsInputError} `f-quantile/chance`, `f-quantile/degrees`
  *

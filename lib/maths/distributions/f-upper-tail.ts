@@ -6,6 +6,8 @@ import { requireDegrees, requirePlace } from './guards';
  *
  * A small tail keeps its relative precision.
  *
+ * Source: [dlmf] 8.17.
+ *
  * @throws {MathsInputError} `f-upper-tail/degrees`, `f-upper-tail/place`
  *
  * @example

@@ -6,6 +6,8 @@ import { normalPdf } from './normal-pdf';
 /**
  * Density of noncentral t: the mean of s phi(t s - delta) over the density of s, s^2 = chi-square/nu.
  *
+ * Source: [johnson-welch-1940].
+ *
  * @throws {MathsInputError} `noncentral-t-pdf/degrees`, `noncentral-t-pdf/place`,
  *   `noncentral-t-pdf/shift`
  */

@@ -7,7 +7,7 @@ import { normalQuantile } from './normal-quantile';
  * The value noncentral t stays below with probability p.
  *
  * Newton's step kept inside a bracket; relative error about 1e-11. Cost: about ten evaluations of the
- * distribution, a few milliseconds.
+ * distribution, a few milliseconds. Source: [johnson-welch-1940].
  *
  * @throws {MathsInputError} `noncentral-t-quantile/chance`, `noncentral-t-cdf/degrees`,
  *   `noncentral-t-cdf/shift`

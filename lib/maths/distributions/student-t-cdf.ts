@@ -6,6 +6,8 @@ import { studentTUpperTail } from './student-t-upper-tail';
  * The upper tail, `studentTUpperTail`, at the mirrored place: exact symmetry and full relative
  * precision below zero.
  *
+ * Source: [dlmf] 8.17.
+ *
  * @throws {MathsInputError} `student-t-upper-tail/degrees`, `student-t-upper-tail/place`
  */
 export function studentTCdf(t: number, degrees: number): number {

@@ -5,7 +5,7 @@ import { normalPdf } from './normal-pdf';
 /**
  * Density of Student's t: (1 + t^2/nu)^(-(nu+1)/2) / (sqrt(nu) B(1/2, nu/2)).
  *
- * Infinite degrees of freedom are the normal density. Cost: O(1).
+ * Infinite degrees of freedom are the normal density. Cost: O(1). Source: [dlmf] 8.17.
  *
  * @throws {MathsInputError} `student-t-pdf/degrees`, `student-t-pdf/place`
  */

@@ -10,7 +10,7 @@ import { studentTUpperTail } from './student-t-upper-tail';
  *
  * Solved in the tail that is small, or from the middle when p is near 1/2; relative error about
  * 1e-13. Degrees of freedom need not be whole (Welch-Satterthwaite); infinite ones are normal.
- * Cost: about ten tail evaluations.
+ * Cost: about ten tail evaluations. Source: [dlmf] 8.17.
  *
  * @throws {MathsInputError} `student-t-quantile/chance`, `student-t-quantile/degrees`
  *

@@ -3,7 +3,7 @@ import { requireChance } from './guards';
 
 /**
  * The value a Weibull variable that begins at zero stays below with probability p:
- * scale (-ln(1 - p))^(1/shape).
+ * scale (-ln(1 - p))^(1/shape). Source: [nist-handbook] 1.3.6.6.8.
  *
  * @throws {MathsInputError} `weibull-quantile/chance`, `weibull-quantile/parameters`
  *

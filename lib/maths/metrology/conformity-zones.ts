@@ -23,6 +23,13 @@ export type ConformityZones = {
  */
 export function conformityZones(limits: ToleranceLimits, guard: number): ConformityZones {
   requireLimits('conformityZones', 'conformity-zones', limits);
+  const endless = [limits.lower, limits.upper].find((limit) => Math.abs(limit ?? 0) === Infinity);
+  if (endless !== undefined) {
+    throw new MathsInputError(
+      'conformity-zones/limits',
+      `conformityZones requires finite limits or none on a side, got ${endless}`,
+    );
+  }
   if (!(guard >= 0 && guard < Infinity)) {
     throw new MathsInputError(
       'conformity-zones/guard',

@@ -24,5 +24,5 @@ export function grubbsCritical(n: number, significance: number, sides: 'one' | '
   requirePart('grubbsCritical', 'grubbs-critical', 'significance', significance);
   const tail = significance / (sides === 'one' ? n : 2 * n);
   const t = studentTQuantile(tail, n - 2);
-  return ((n - 1) / Math.sqrt(n)) * Math.sqrt((t * t) / (n - 2 + t * t));
+  return (n - 1) / Math.sqrt(n) / Math.hypot(1, Math.sqrt(n - 2) / t);
 }

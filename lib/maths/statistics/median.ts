@@ -4,7 +4,7 @@ import { orderStatistic } from './order-statistic';
 /**
  * Median: the middle value, or the mean of the two middle ones. The values are left as they are.
  *
- * Cost: O(n) on average and one copy.
+ * Cost: O(n) on average and one copy. Source: by definition.
  *
  * @throws {MathsInputError} `median/too-few`, `median/value`
  *

@@ -28,7 +28,7 @@ export function threadEngagement(hole: { major: number; pitch: number; drill: nu
   americanPercent: number;
 } {
   const { major, pitch, drill } = hole;
-  if (!(pitch > 0 && drill > 0 && major > 0 && major < Infinity && pitch < Infinity)) {
+  if (![major, pitch, drill].every((size) => size > 0 && size < Infinity)) {
     throw new MathsInputError(
       'thread-engagement/size',
       `threadEngagement requires sizes above zero, got ${major} x ${pitch} and drill ${drill}`,

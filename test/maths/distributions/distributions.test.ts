@@ -65,6 +65,8 @@ describe('the normal distribution', () => {
 
   it('refuses a place that is no number', () => {
     expect(() => normalCdf(NaN)).toThrow('got NaN');
+    expect(() => normalPdf(NaN)).toThrow('got NaN');
+    expect(normalPdf(-Infinity)).toBe(0);
   });
 });
 

@@ -34,6 +34,9 @@ describe('probabilityBetween', () => {
     ['conformance-probability/limits', { lower: 2 }],
     ['conformance-probability/limits', { upper: NaN }],
     ['conformance-probability/uncertainty', { u: Infinity }],
+    ['probability-between/place', { value: NaN, u: 0 }],
+    ['probability-between/limits', { upper: NaN, u: 0 }],
+    ['probability-between/limits', { lower: 2, u: 0 }],
   ])('refuses by %s', (code, part) => {
     const good = { value: 0, u: 1, lower: -1, upper: 1 };
     expect(() => probabilityBetween({ ...good, ...part })).toThrow(

@@ -135,6 +135,7 @@ describe('decideConformity', () => {
     expect(() => decideConformity(NaN, limits, 1)).toThrow('got NaN');
     expect(() => conformityZones(limits, -1)).toThrow('got -1');
     expect(() => conformityZones({}, 1)).toThrow('got none');
+    expect(() => conformityZones({ lower: 1, upper: Infinity }, 1)).toThrow('got Infinity');
   });
 });
 

@@ -54,6 +54,11 @@ describe('grubbsTest', () => {
     expect(() => grubbsCritical(2, 0.05, 'one')).toThrow('got 2');
     expect(() => grubbsCritical(5, 1, 'one')).toThrow('got 1');
   });
+
+  it('comes to the largest distance there can be, (n - 1) / sqrt n, as the significance goes to nothing', () => {
+    expect(grubbsCritical(4, 1e-300, 'one')).toBeCloseTo(1.5, 12);
+    expect(grubbsCritical(3, 1e-320, 'two')).toBeCloseTo(2 / Math.sqrt(3), 12);
+  });
 });
 
 describe('shapiroWilkTest', () => {

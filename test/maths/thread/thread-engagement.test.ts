@@ -19,9 +19,12 @@ describe('threadEngagement', () => {
     expect(percents).toEqual([56, 65, 69, 74]);
   });
 
-  it.each([{ pitch: 0 }, { drill: 0 }, { major: NaN }])('refuses %o', (part) => {
-    expect(() => threadEngagement({ major: 10, pitch: 1.5, drill: 8.5, ...part })).toThrow(
-      expect.objectContaining({ code: 'thread-engagement/size' }),
-    );
-  });
+  it.each([{ pitch: 0 }, { drill: 0 }, { major: NaN }, { drill: Infinity }])(
+    'refuses %o',
+    (part) => {
+      expect(() => threadEngagement({ major: 10, pitch: 1.5, drill: 8.5, ...part })).toThrow(
+        expect.objectContaining({ code: 'thread-engagement/size' }),
+      );
+    },
+  );
 });
