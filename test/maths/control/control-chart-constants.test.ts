@@ -82,6 +82,24 @@ describe('c4', () => {
 });
 
 describe('controlChartConstants', () => {
+  it('puts the limits at another multiple of sigma where one is asked', () => {
+    // By the formulas of ISO 7870-2 for n = 2 and two sigma: c4 = 0.7978846, d2 = 1.1283792, d3 = 0.8525025.
+    const two = controlChartConstants(2, 2);
+    expectNear(two.A, Math.SQRT2, 1e-12);
+    expectNear(two.A2, 1.879971205973 * (2 / 3), 1e-11);
+    expectNear(two.B5, 0, 1e-12);
+    expectNear(two.B6, 0.7978846 + 2 * 0.6028103, 1e-6);
+    expectNear(two.D2, 1.1283792 + 2 * 0.8525025, 1e-6);
+    expectNear(two.D4, 1 + (2 * 0.8525025) / 1.1283792, 1e-6);
+    expectNear(two.E2, 2 / 1.1283792, 1e-6);
+    expectNear(controlChartConstants(12, 2).D3, 1 - (2 * 0.7784783412) / 3.258455279744, 1e-9);
+    for (const multiple of [0, -3, NaN, Infinity]) {
+      expect(() => controlChartConstants(5, multiple)).toThrow(
+        expect.objectContaining({ code: 'control-chart-constants/not-positive' }),
+      );
+    }
+  });
+
   // Textbook Table A.22, Factors for Constructing Control Charts, as printed; half a unit of the last
   // digit, and one more unit in the third decimal of the factors old tables made from d2 and d3 of
   // three digits.

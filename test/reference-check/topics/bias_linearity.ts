@@ -1,14 +1,18 @@
 import { calibrationLine } from '@/lib/maths/gauge/calibration-line';
 import { gaugeBias } from '@/lib/maths/gauge/gauge-bias';
 import { gaugeLinearity } from '@/lib/maths/gauge/gauge-linearity';
+import { nestedAnova } from '@/lib/maths/gauge/nested-anova';
 
 export const topic = 'Bias, linearity, calibration line, nested ANOVA';
 
 type Linearity = { reference: number[]; readings: number[][]; confidence?: number };
 type Bias = { reference: number; readings: number[]; confidence?: number };
+/** Means and standard deviations of the readings of each day, as in JCGM 100 H.5. */
+type Nested = { means: number[]; s?: number[]; sds?: number[]; n?: number; K?: number };
 type Calibration = { t: number[]; b: number[]; t0: number; predict_at?: number | number[] };
 
 export function answer(inputs: Record<string, unknown>): Record<string, unknown> {
+  if ('means' in inputs) return nested(inputs as Nested);
   if (!('reference' in inputs)) return calibration(inputs as Calibration);
   return Array.isArray(inputs.reference) ? linearity(inputs as Linearity) : bias(inputs as Bias);
 }
@@ -56,6 +60,26 @@ function linearity({ reference, readings, confidence = 0.95 }: Linearity): Recor
     df: found.line.degreesOfFreedom,
     mean_bias: found.meanBias,
     ...named('t_critical', confidence, found.tCritical),
+  };
+}
+
+function nested({ means, s, sds, n, K }: Nested): Record<string, unknown> {
+  const found = nestedAnova({ means, sds: (sds ?? s)!, readings: (K ?? n)! });
+  return {
+    mean: found.mean,
+    grand_mean: found.mean,
+    s_a: Math.sqrt(found.betweenMeanSquare),
+    s_b: Math.sqrt(found.withinMeanSquare),
+    s2_a: found.betweenMeanSquare,
+    s2_b: found.withinMeanSquare,
+    df_a: found.betweenDegrees,
+    df_b: found.withinDegrees,
+    F: found.f ?? null,
+    p: found.p ?? null,
+    s_B: Math.sqrt(found.betweenVariance),
+    s_W: Math.sqrt(found.withinMeanSquare),
+    u_mean: found.uMean,
+    u_mean_pooled: found.uMeanPooled,
   };
 }
 
