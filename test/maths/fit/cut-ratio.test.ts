@@ -63,6 +63,17 @@ describe('cutRatio', () => {
     });
   });
 
+  it('spreads three ratios by two degrees of freedom', () => {
+    // Ratios 0.90, 0.94 and 0.98: mean 0.94, sd 0.04; t(0.95, 2) = 2.919986 (any t table),
+    // 0.94 + 2.919986 x 0.04 x sqrt(4/3) = 1.074868.
+    const cuts = [cut(100, 24_910), cut(100, 24_816), cut(100, 24_718)];
+    expect(cutRatio({ ...shaft, cuts }).learned).toMatchObject({
+      mean: expect.closeTo(0.94, 12),
+      sd: expect.closeTo(0.04, 12),
+      upper: expect.closeTo(1.074868, 6),
+    });
+  });
+
   it('forgets all but the last five', () => {
     const first = cut(1000, 24_500);
     const rest = [1, 2, 3, 4, 5].map((k) => cut(100, 24_500 - 90 * k));

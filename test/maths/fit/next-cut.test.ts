@@ -20,6 +20,7 @@ describe('nextCut', () => {
   it('says when the piece is at or past its target', () => {
     const log = { ...shaft, cuts: [cut(100, 24_900)] };
     expect(nextCut(log, 24_900 * um)).toMatchObject({ kind: 'past-target', leftPm: 0 });
+    expect(nextCut(log, 24_900 * um - 1)).toMatchObject({ kind: 'cut', leftPm: 1, divisions: 0 });
     expect(nextCut(log, 24_901 * um)).toMatchObject({ kind: 'past-target', leftPm: -um });
     const bore: CutLog = { ...log, side: 'internal', cuts: [cut(100, 25_100)] };
     expect(nextCut(bore, 25_099 * um)).toMatchObject({ kind: 'past-target', leftPm: -um });
