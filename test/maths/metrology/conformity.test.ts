@@ -134,6 +134,7 @@ describe('decideConformity', () => {
   it('refuses what it cannot stand on', () => {
     expect(() => decideConformity(NaN, limits, 1)).toThrow('got NaN');
     expect(() => conformityZones(limits, -1)).toThrow('got -1');
+    expect(conformityZones(limits, 0)).toMatchObject({ accept: limits, reject: limits });
     expect(() => conformityZones({}, 1)).toThrow('got none');
     expect(() => conformityZones({ lower: 1, upper: Infinity }, 1)).toThrow('got Infinity');
   });
