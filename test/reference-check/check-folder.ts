@@ -53,10 +53,11 @@ function answered(topic: Topic | undefined, one: ReferenceCase, set: ReferenceSe
   }
 }
 
-/** Inputs with what they point at put in: the data of another file, the inputs of another case. */
+/** Inputs with what they point at put in: the data of another case or file, the inputs of a case. */
 function resolved(inputs: Record<string, unknown>, set: ReferenceSet): Record<string, unknown> {
-  if (typeof inputs.dataset === 'string' && typeof inputs.file === 'string') {
-    const there = find(set.read(inputs.file), inputs.dataset);
+  if (typeof inputs.dataset === 'string') {
+    const data = typeof inputs.file === 'string' ? set.read(inputs.file) : set.data;
+    const there = find(data, inputs.dataset);
     return { ...inputs, x: there.data ?? there.x };
   }
   if (typeof inputs.case === 'string') return { ...find(set.data, inputs.case), ...inputs };

@@ -250,11 +250,12 @@ describe('checkFolder', () => {
       { id: 'one', inputs: { data: [1, 2, 3] }, expected: {} },
       { id: 'two', inputs: { dataset: 'one', file: 'a.json' }, expected: { n: 3 } },
       { id: 'three', inputs: { case: 'one', more: 1 }, expected: { n: 3 } },
+      { id: 'four', inputs: { dataset: 'one' }, expected: { n: 3 } },
     ]);
     const count = ({ x, data }: Record<string, unknown>) => ({
       n: ((x ?? data) as unknown[]).length,
     });
-    expect(statesIn(at, count)).toEqual(['passed', 'passed']);
+    expect(statesIn(at, count)).toEqual(['passed', 'passed', 'passed']);
   });
 
   it('answers other cases of the same shape as well', () => {

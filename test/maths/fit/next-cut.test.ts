@@ -7,7 +7,7 @@ const um = 1_000_000;
 const cut = (dialUm: number, sizeUm: number): Cut => ({
   kind: 'cut',
   dialPm: dialUm * um,
-  sizeAfterPm: sizeUm * um,
+  sizeAfterPm: Math.round(sizeUm * um),
 });
 const shaft: CutLog = {
   side: 'external',
@@ -105,6 +105,22 @@ describe('nextCut', () => {
         expect(next.dialPm + dial.divisionPm).toBeGreaterThan(next.askOnDialPm - 1e-3);
         expect(next.askOnDialPm * perDial).toBeCloseTo(next.askOnDiameterPm, 3);
         expect(next.cautiousDialPm ?? 0).toBeLessThanOrEqual(next.dialPm);
+      }),
+    );
+  });
+
+  it('is as bold as the ratio whenever every cut took the same share', () => {
+    const share = fc.integer({ min: 1, max: 1999 });
+    fc.assert(
+      fc.property(share, fc.integer({ min: 2, max: 6 }), share, (thousandths, count, leftUm) => {
+        const cuts = Array.from({ length: count }, (_, i) =>
+          cut(100, 25_000 - ((i + 1) * thousandths) / 10),
+        );
+        const sizePm = cuts.at(-1)!.sizeAfterPm;
+        const next = nextCut({ ...shaft, cuts }, sizePm - leftUm * um);
+        expect(next.ratio.learned).toMatchObject({ sd: 0, mean: thousandths / 1000 });
+        expect(next).toMatchObject({ kind: 'cut' });
+        if (next.kind === 'cut') expect(next.cautiousDialPm).toBe(next.dialPm);
       }),
     );
   });

@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nestedAnova } from '@/lib/maths/gauge/nested-anova';
 import { oneWayAnova } from '@/lib/maths/statistics/one-way-anova';
@@ -51,6 +52,29 @@ describe('nestedAnova', () => {
   it('gives no variance from day to day where days differ less than readings, and no ratio to nothing', () => {
     expect(nestedAnova({ means: [1, 1], sds: [2, 2], readings: 4 }).betweenVariance).toBe(0);
     expect('f' in nestedAnova({ means: [1, 2], sds: [0, 0], readings: 2 })).toBe(false);
+  });
+
+  it('does not mind a shift, and carries a scale', () => {
+    const day = fc.record({
+      mean: fc.integer({ min: -99, max: 99 }),
+      sd: fc.integer({ min: 1, max: 9 }),
+    });
+    const days = fc.array(day, { minLength: 2, maxLength: 9 });
+    fc.assert(
+      fc.property(days, fc.integer({ min: 2, max: 9 }), (list, readings) => {
+        const of = (shift: number, scale: number) =>
+          nestedAnova({
+            means: list.map(({ mean: m }) => shift + scale * m),
+            sds: list.map(({ sd }) => scale * sd),
+            readings,
+          });
+        const [plain, moved] = [of(0, 1), of(1024, 4)];
+        expect(moved.uMean).toBeCloseTo(4 * plain.uMean, 9);
+        expect(moved.uMeanPooled).toBeCloseTo(4 * plain.uMeanPooled, 9);
+        expect(moved.f).toBeCloseTo(plain.f!, 9);
+        expect(plain.betweenVariance).toBeGreaterThanOrEqual(0);
+      }),
+    );
   });
 
   it.each([

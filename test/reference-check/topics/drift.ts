@@ -3,6 +3,7 @@ import type { Interval } from '@/lib/maths/control/interval';
 import { inversePrediction } from '@/lib/maths/control/inverse-prediction';
 import { leastSquaresLine } from '@/lib/maths/control/least-squares-line';
 import { lineBand } from '@/lib/maths/control/line-band';
+import { piecesLeft } from '@/lib/maths/control/pieces-left';
 import { restartOffset } from '@/lib/maths/control/restart-offset';
 import { slopeInterval } from '@/lib/maths/control/slope-interval';
 import { studentTQuantile } from '@/lib/maths/distributions/student-t-quantile';
@@ -102,7 +103,9 @@ function drift({ piece, size, limits, confidence }: Run): Record<string, unknown
     ...(upperMm !== null && { upperMm }),
     confidence,
   });
-  if (found.kind === 'too-little') return { reason: found.reason };
+  if (found.kind === 'too-little') {
+    return piece.length < 3 ? { reason: found.reason } : short({ piece, size, limits, confidence });
+  }
   const { line, ahead } = found;
   const common = {
     slope: found.slopeMmPerPiece,
@@ -121,6 +124,32 @@ function drift({ piece, size, limits, confidence }: Run): Record<string, unknown
     pieces_left_by_line: ahead.piecesLeftByLine,
     pieces_left_with_confidence: ahead.piecesLeftWithConfidence,
     crossing_interval_mean_line: [ahead.lineCrossing.first, ahead.lineCrossing.last],
+  };
+}
+
+/** Three or four pieces: fewer than the library draws a line through, but FORMULAS.md 14 does. */
+function short({ piece, size, limits, confidence }: Run): Record<string, unknown> {
+  const line = leastSquaresLine(piece, size);
+  const limit = line.slope > 0 ? limits[1] : limits[0];
+  const question = { y: limit ?? line.meanY, confidence };
+  const own = inversePrediction(line, { ...question, of: 'line' });
+  const common = {
+    slope: line.slope,
+    intercept: line.intercept,
+    residual_sd: line.residualSd,
+    slope_interval: ends(slopeInterval(line, confidence)),
+    drift_is_real: own.found,
+    limit_ahead: limit,
+  };
+  if (!own.found || limit === null) return common;
+  const left = piecesLeft(line, { lastPiece: piece.at(-1)!, limit, confidence });
+  return {
+    ...common,
+    line_meets_limit_at: own.x,
+    last_piece_with_line_inside: left.lastInsideByLine,
+    pieces_left_by_line: left.byLine,
+    pieces_left_with_confidence: left.withConfidence,
+    crossing_interval_mean_line: [own.low, own.high],
   };
 }
 
