@@ -69,6 +69,8 @@ describe('parseLength', () => {
     ['24 98', 'two-numbers', 3, '9'],
     ['0 987', 'two-numbers', 2, '9'],
     ['10000000', 'too-long', 0, '1'],
+    ['.5.5', 'two-marks', 0, '.'],
+    ['+-2', 'two-signs', 1, '-'],
     ['5 M', 'unknown-unit', 2, 'M'],
     ['5 mm 3', 'not-understood', 2, 'm'],
     ['\ud83d\ude00', 'not-a-number', 0, '\ud83d\ude00'],
