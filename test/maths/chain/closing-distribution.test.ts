@@ -104,20 +104,24 @@ describe('closingDistribution', () => {
     { minLength: 1, maxLength: 5 },
   );
 
-  it('rises from 0 to 1, is even about its mean, and quantile undoes cdf', () => {
-    fc.assert(
-      fc.property(anyLinks, fc.double({ min: 0.001, max: 0.999, noNaN: true }), (links, p) => {
-        const { cdf, quantile, mean, sd, sharePercent } = closingDistribution(links);
-        const x = quantile(p);
-        expect(Math.abs(cdf(x) - p)).toBeLessThan(1e-8);
-        expect(cdf(x + 0.1 * sd)).toBeGreaterThanOrEqual(cdf(x) - 1e-9);
-        expect(Math.abs(cdf(2 * mean - x) - (1 - p))).toBeLessThan(1e-8);
-        expect(sharePercent.reduce((sum, one) => sum + one, 0)).toBeCloseTo(100, 8);
-        expect([cdf(-Infinity), cdf(Infinity)]).toEqual([0, 1]);
-      }),
-      { numRuns: 60 },
-    );
-  });
+  it(
+    'rises from 0 to 1, is even about its mean, and quantile undoes cdf',
+    { timeout: 60_000 },
+    () => {
+      fc.assert(
+        fc.property(anyLinks, fc.double({ min: 0.001, max: 0.999, noNaN: true }), (links, p) => {
+          const { cdf, quantile, mean, sd, sharePercent } = closingDistribution(links);
+          const x = quantile(p);
+          expect(Math.abs(cdf(x) - p)).toBeLessThan(1e-8);
+          expect(cdf(x + 0.1 * sd)).toBeGreaterThanOrEqual(cdf(x) - 1e-9);
+          expect(Math.abs(cdf(2 * mean - x) - (1 - p))).toBeLessThan(1e-8);
+          expect(sharePercent.reduce((sum, one) => sum + one, 0)).toBeCloseTo(100, 8);
+          expect([cdf(-Infinity), cdf(Infinity)]).toEqual([0, 1]);
+        }),
+        { numRuns: 60 },
+      );
+    },
+  );
 
   it('has the standard deviation of its own distribution function', () => {
     fc.assert(
