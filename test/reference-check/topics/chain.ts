@@ -182,13 +182,16 @@ function nonlinear(inputs: Record<string, unknown>): Answers {
   const found = formulaChain(inputs.formula as string, links);
   const name = /^\s*([A-Za-z]\w*)\s*=/.exec(inputs.formula as string)?.[1] ?? 'value';
   const unit = /\bin\s+degrees\s*$/.test(inputs.formula as string) ? 'deg' : 'mm';
+  const withUnit = (field: string, value: unknown) => ({
+    [field]: value,
+    [`${field}_${unit}`]: value,
+  });
   return {
-    [name]: found.value,
-    [`${name}_${unit}`]: found.value,
+    ...withUnit(name, found.value),
     sensitivity: found.sensitivities,
     [`sensitivity_${unit}_per_mm`]: found.sensitivities,
-    [`worst_case_linear_${unit}`]: found.worstHalfLinear,
-    [`rss_linear_${unit}`]: found.rssHalfLinear,
-    [`worst_case_true_corners_${unit}`]: ends(found.corners),
+    ...withUnit('worst_case_linear', found.worstHalfLinear),
+    ...withUnit('rss_linear', found.rssHalfLinear),
+    ...withUnit('worst_case_true_corners', ends(found.corners)),
   };
 }
