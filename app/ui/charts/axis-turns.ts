@@ -25,19 +25,34 @@ export function axisTurns({ features, pieces, points }: RunView): AxisTurns {
   };
 }
 
-/** What stands under the axis, a turn being `pitchPx` wide. No two names of pieces touch. */
+/** What stands under the axis, a turn being `pitchPx` wide. No two names touch, and the last always stands. */
 export function axisTicks(
   { end, firstMark, pieces }: AxisTurns,
   pitchPx: number,
 ): { ordinal: number; text: string | null }[] {
   if (pieces !== null) return pieceTicks(pieces, pitchPx);
   const every = tickStep(34 / pitchPx, 1);
+  // So dense that a tick without a name says nothing.
+  const isDense = every > 10;
+  const spanOf = (ordinal: number) => {
+    const text = turnText(ordinal, end, firstMark);
+    const halfPx = textWidth({ text, sizePx: axisTextPx }) / 2;
+    return { text, from: ordinal * pitchPx - halfPx, to: ordinal * pitchPx + halfPx };
+  };
+  const lastFrom = spanOf(end).from;
+  let freePx = -Infinity;
   const ticks: { ordinal: number; text: string | null }[] = [];
   for (let ordinal = 1; ordinal <= end; ordinal += 1) {
-    const clear = (end - ordinal) * pitchPx > 64 || end <= 20;
-    const named = ordinal === 1 || ordinal === end || (ordinal % every === 0 && clear);
-    if (!named && every > 10) continue;
-    ticks.push({ ordinal, text: named ? turnText(ordinal, end, firstMark) : null });
+    const isWanted = ordinal === 1 || ordinal === end || ordinal % every === 0;
+    if (!isWanted && isDense) continue;
+    const { text, from, to } = spanOf(ordinal);
+    const isClear = ordinal === end || (from >= freePx && to + characterPx <= lastFrom);
+    if (!isWanted || !isClear) {
+      if (!isDense) ticks.push({ ordinal, text: null });
+      continue;
+    }
+    freePx = to + apartPx;
+    ticks.push({ ordinal, text });
   }
   return ticks;
 }
@@ -57,6 +72,9 @@ export const axisTextPx = 14;
 
 /** So far apart are two texts. */
 const apartPx = 5;
+
+/** The last, a word as well as a figure, stands a figure's width clear of the one before it. */
+const characterPx = textWidth({ text: '0', sizePx: axisTextPx });
 
 /** `W1` under the first where marks are a prefix and a number, the bare number under any other. */
 function turnText(ordinal: number, end: number, firstMark: string): string {

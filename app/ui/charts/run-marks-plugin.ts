@@ -1,6 +1,7 @@
 import type { Plugin } from 'chart.js';
 import { figure, penOf, stroke, write, type Pen } from './chart-pen';
 import { drawAxes } from './draw-axes';
+import { labelLeft } from './label-left';
 import type { Palette } from './palette';
 import type { RunChartData } from './run-chart-data';
 
@@ -276,12 +277,8 @@ function drawCrossing(pen: Pen, { crossing }: RunChartData): void {
 function drawLastLabel(pen: Pen, { points }: RunChartData): void {
   const last = points.find((point) => point.last);
   if (last === undefined) return;
-  const at = [pen.x(last.ordinal) + 12, pen.y(last.height) + 16] as const;
   pen.ctx.font = `700 16px ${figure}`;
-  const overflow = at[0] + pen.ctx.measureText(last.label).width > pen.area.right;
-  write(pen, last.label, overflow ? [at[0] - 24, at[1]] : at, {
-    colour: pen.palette.blue,
-    font: '700 16px',
-    align: overflow ? 'right' : 'left',
-  });
+  const width = pen.ctx.measureText(last.label).width;
+  const at = [labelLeft(pen.x(last.ordinal), width, pen.area), pen.y(last.height) + 16] as const;
+  write(pen, last.label, at, { colour: pen.palette.blue, font: '700 16px' });
 }

@@ -25,12 +25,29 @@ describe('the turns along the axis', () => {
     const turns = axisTurns(smallRun({ sizes: [-9, null, -7], of: 5 }));
     expect(turns).toEqual({ end: 5, firstMark: 'W1', pieces: null });
     expect(texts(axisTicks(turns, 40))).toEqual(['1: W1', '2: 2', '3: 3', '4: 4', '5: 5, last']);
-    // Half as wide only every second has room, and a batch of hundreds has no tick that says nothing.
-    expect(texts(axisTicks(turns, 20))).toEqual(['1: W1', '2: 2', '4: 4', '5: 5, last']);
+    // Half as wide only every second has room, 2 is within 4.3 px of W1, and 4 would touch "5, last".
+    expect(texts(axisTicks(turns, 20))).toEqual(['1: W1', '5: 5, last']);
+    expect(texts(axisTicks(turns, 22))).toEqual(['1: W1', '2: 2', '5: 5, last']);
+    // And a batch of hundreds has no tick that says nothing.
     const many = axisTicks({ ...turns, end: 400 }, 2);
     expect(texts(many)).toHaveLength(many.length);
     expect(texts(many).slice(0, 2)).toEqual(['1: W1', '20: 20']);
     expect(texts(many).slice(-2)).toEqual(['360: 360', '400: 400, last']);
+  });
+
+  it('leave out the number before the last where less than a figure would be between them', () => {
+    const turns = { end: 16, firstMark: 'W1', pieces: null };
+    // "15" ends 9.1 px right of its tick, "16, last" begins 25.4 px left of its own, a figure is 9.1 px.
+    expect(texts(axisTicks(turns, 44)).slice(-2)).toEqual(['15: 15', '16: 16, last']);
+    expect(texts(axisTicks(turns, 43)).slice(-2)).toEqual(['14: 14', '16: 16, last']);
+    // As wide as the plot of a phone of 360 px: 14 at every second turn is gone too.
+    expect(texts(axisTicks(turns, 12)).slice(-2)).toEqual(['10: 10', '16: 16, last']);
+    expect(axisTicks(turns, 12)).toHaveLength(16);
+  });
+
+  it('leave out a number that the mark of the first would lie over', () => {
+    const turns = { end: 20, firstMark: 'Crank pin, left 1', pieces: null };
+    expect(texts(axisTicks(turns, 34)).slice(0, 2)).toEqual(['1: Crank pin, left 1', '3: 3']);
   });
 
   it('are named by their pieces where a piece has several, no two names touching', () => {
