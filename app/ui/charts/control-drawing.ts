@@ -19,6 +19,7 @@ export function controlDrawing(data: ControlPlotData): Drawing {
     words: [],
     finest: 0.1,
     decimal: data.decimal,
+    hatched: null,
     lines: [
       ...lines.map((at) => ({ at, width: 1 })),
       ...limit('upper', 2, '8 5'),

@@ -24,6 +24,7 @@ export function runDrawing(data: RunChartData): Drawing {
         : [{ ordinal: crossing.first, height: crossing.height, text: crossing.words }],
     finest: 1,
     decimal: data.decimal,
+    hatched: line === null ? null : [...of('high'), ...of('low').toReversed()],
     lines: [
       { at: of('height').filter(({ ordinal }) => ordinal <= lastMade), width: 2.5 },
       { at: of('height').filter(({ ordinal }) => ordinal >= lastMade), width: 2.5, dash: '9 6' },

@@ -21,6 +21,7 @@ export function seriesSvg(data: CloserChartData, title: string): string {
     up: range,
     turns: null,
     words: [],
+    hatched: null,
     finest: 1,
     decimal: '.',
     lines: dense ? lines.map((at) => ({ at, width: 1 })) : [],

@@ -1,7 +1,7 @@
 import { axisTextPx, axisTicks } from '../charts/axis-turns';
 import { tickStep } from '../charts/tick-step';
 import { textWidth } from '../strip/text-width';
-import type { Drawing } from './drawing';
+import type { Drawing, DrawnAt } from './drawing';
 
 const plot = { left: 70, top: 28, width: 1000, height: 448 };
 const whole = { width: 1180, height: 540 };
@@ -29,12 +29,20 @@ function plotSvg(drawing: Drawing, index: number): string {
     round(plot.left + ((ordinal - along.min) / (along.max - along.min)) * plot.width);
   const y = (height: number) =>
     round(plot.top + ((up.max - height) / (up.max - up.min)) * plot.height);
+  const pathOf = (at: readonly DrawnAt[]) =>
+    at.map(({ ordinal, height }, i) => `${i === 0 ? 'M' : 'L'}${x(ordinal)} ${y(height)}`).join('');
   const bottom = plot.top + plot.height;
   const right = plot.left + plot.width;
   const clip = `plot${index}`;
   const parts = [
     `<clipPath id="${clip}"><rect x="${plot.left}" y="${plot.top}" width="${plot.width}" height="${plot.height}"/></clipPath>`,
   ];
+  if (drawing.hatched !== null) {
+    parts.push(
+      `<pattern id="hatch${index}" width="8" height="8" patternUnits="userSpaceOnUse"><path d="M-1 -1L9 9M-1 7L1 9M7 -1L9 1" stroke="#000" stroke-width="0.5"/></pattern>`,
+      `<path d="${pathOf(drawing.hatched)}Z" fill="url(#hatch${index})" clip-path="url(#${clip})"/>`,
+    );
+  }
   for (const { height, width, dash, name } of drawing.across) {
     parts.push(line(plot.left, y(height), right, y(height), width, dash));
     if (name !== '') parts.push(text(right + 8, y(height), 'start', name));
@@ -47,11 +55,8 @@ function plotSvg(drawing: Drawing, index: number): string {
     parts.push(text(x(ordinal), bottom + 42, 'middle', title));
   }
   for (const { at, width, dash } of drawing.lines) {
-    const d = at.map(
-      ({ ordinal, height }, i) => `${i === 0 ? 'M' : 'L'}${x(ordinal)} ${y(height)}`,
-    );
     parts.push(
-      `<path d="${d.join('')}" fill="none" stroke="#000" stroke-width="${width}" clip-path="url(#${clip})"${dashes(dash)}/>`,
+      `<path d="${pathOf(at)}" fill="none" stroke="#000" stroke-width="${width}" clip-path="url(#${clip})"${dashes(dash)}/>`,
     );
   }
   for (const { ordinal, low, high } of drawing.bars) {

@@ -11,6 +11,8 @@ export type Drawing = {
   /** The finest step of the upright scale, in steps. */
   finest: number;
   decimal: '.' | ',';
+  /** The outline of what is hatched, behind all else; null where nothing is. */
+  hatched: readonly DrawnAt[] | null;
   lines: { at: readonly DrawnAt[]; width: number; dash?: string }[];
   /** Upright bars through points. */
   bars: { ordinal: number; low: number; high: number }[];

@@ -79,7 +79,25 @@ describe('a run chart as a drawing', () => {
     expect(svg).toContain('<circle cx="98.3"');
     // 12.030 is twenty over the limit, above all else: it stands 8 under the top of the plot at 28.
     expect(svg).toMatch(/<circle cx="192\.64" cy="36" r="4"/);
-    expect(svg.match(/clip-path="url\(#plot0\)"/g)).toHaveLength(drawing.lines.length);
+    expect(svg.match(/fill="none"[^>]* clip-path="url\(#plot0\)"/g)).toHaveLength(
+      drawing.lines.length,
+    );
+  });
+
+  it('hatches the band of the drift as the screen does, cut off at the plot, and nothing without a drift', () => {
+    const [, , low, high] = drawing.lines;
+    expect(drawing.hatched).toEqual([...high!.at, ...low!.at.toReversed()]);
+    const svg = drawingSvg([drawing], '');
+    const drawn = [
+      ...svg.matchAll(/<path d="([^"]*)Z" fill="url\(#hatch0\)" clip-path="url\(#plot0\)"/g),
+    ];
+    expect(drawn).toHaveLength(1);
+    // There along the upper edge, back along the lower one: as many corners as both have.
+    expect(drawn[0]![1]!.match(/[ML]/g)).toHaveLength(2 * low!.at.length);
+    expect(svg.indexOf('url(#hatch0)')).toBeLessThan(svg.indexOf('<circle'));
+    const few = runDrawing(runChartData(smallRun({ sizes: [-9, -8, -7] }), mm));
+    expect(few.hatched).toBeNull();
+    expect(drawingSvg([few], '')).not.toContain('hatch');
   });
 
   it('rings a piece that is odd, and leaves those before an event that starts afresh hollow', () => {
