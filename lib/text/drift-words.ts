@@ -3,9 +3,11 @@ import { formatLength } from '@/lib/units/format-length';
 import { capital } from './capital';
 import type { Shown } from './shown-size';
 import { turnMark } from './turn-mark';
+import { turnWord } from './turn-word';
 
 /** What is known of the drift of a run, as far as words need it. */
 export type DriftFacts = {
+  features: readonly { partId: string }[];
   points: readonly unknown[];
   piecesLeft: number | null;
   pieces: readonly { mark: string; ordinal: number }[];
@@ -55,7 +57,7 @@ export function driftWords(
   }
   if (drift === null || drift.kind === 'too-little') return tooLittle(facts);
   const grows = drift.slopeMmPerPiece > 0 ? 'growing' : 'shrinking';
-  const slope = `${grows} ${slopeFigure(drift.slopeMmPerPiece, shown)} a piece`;
+  const slope = `${grows} ${slopeFigure(drift.slopeMmPerPiece, shown)} a ${turnWord(facts.features)}`;
   if (drift.ahead.kind === 'no-drift') {
     return {
       summary: 'no drift that can be told from scatter',

@@ -65,19 +65,20 @@ type DriftFacts =
   | { kind: 'line'; slopeMmPerPiece: number; scatterMm: number; pieces: number }
   | { kind: 'too-little'; pieces: number };
 
-/** The drift with the odd pieces and without them, a row each. */
+/** The drift with the odd pieces and without them, a row each; `each` is what moves along the axis. */
 export function withWithoutWords(
   drift: { withAll: DriftFacts; without: DriftFacts },
+  each: 'piece' | 'turn',
   shown: Shown,
 ): { label: string; figure: string }[] {
   return [
-    { label: 'With it', figure: driftLine(drift.withAll, shown) },
-    { label: 'Without it', figure: driftLine(drift.without, shown) },
+    { label: 'With it', figure: driftLine(drift.withAll, each, shown) },
+    { label: 'Without it', figure: driftLine(drift.without, each, shown) },
   ];
 }
 
-function driftLine(drift: DriftFacts, shown: Shown): string {
+function driftLine(drift: DriftFacts, each: 'piece' | 'turn', shown: Shown): string {
   if (drift.kind === 'too-little') return 'too few for a line';
   const sign = drift.slopeMmPerPiece < 0 ? '\u2212' : '+';
-  return `${sign}${slopeFigure(drift.slopeMmPerPiece, shown)} a piece, scatter ${slopeFigure(drift.scatterMm, shown)}`;
+  return `${sign}${slopeFigure(drift.slopeMmPerPiece, shown)} a ${each}, scatter ${slopeFigure(drift.scatterMm, shown)}`;
 }

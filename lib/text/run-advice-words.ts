@@ -26,28 +26,29 @@ export function lastPieceWords(
     : `${where}: more than the noise. Measure it again before anything is moved.`;
 }
 
-/** When to measure next, and why then. */
+/** When to measure next, and why then; `each` is what moves along the axis. */
 export function nextMeasureWords(facts: {
   place: { mark: string };
   every: number;
   because: 'few' | 'drift' | 'events' | 'steady' | 'unknown';
+  each: 'piece' | 'turn';
 }): string {
-  const { place, every, because } = facts;
+  const { place, every, because, each } = facts;
   const next = `Measure ${place.mark} next`;
-  const each = every === 1 ? 'each piece' : `every ${ordinalWord(every)} piece`;
+  const gap = every === 1 ? `each ${each}` : `every ${ordinalWord(every)} ${each}`;
   switch (because) {
     case 'few':
-      return `${next}, and each piece until there is a line.`;
+      return `${next}, and each ${each} until there is a line.`;
     case 'drift':
       return every === 1
-        ? `${next}, and each piece up to there.`
-        : `${next}: ${each}, six times before it meets the limit.`;
+        ? `${next}, and each ${each} up to there.`
+        : `${next}: ${gap}, six times before it meets the limit.`;
     case 'events':
-      return `${next}: ${each}, six times between one adjustment and the next.`;
+      return `${next}: ${gap}, six times between one adjustment and the next.`;
     case 'steady':
-      return `${next}: ${each}, a sixth of what has kept by itself so far.`;
+      return `${next}: ${gap}, a sixth of what has kept by itself so far.`;
     case 'unknown':
-      return `${next}, and each piece until it has kept for twelve by itself.`;
+      return `${next}, and each ${each} until it has kept for twelve by itself.`;
   }
 }
 

@@ -2,10 +2,11 @@ import { capital } from './capital';
 import { chartStepPm } from './chart-step';
 import { countWord } from './drift-words';
 import { shownLength, shownSize, type Shown } from './shown-size';
+import { turnWord } from './turn-word';
 
 type RunFacts = {
   feature: { asDrawn: string };
-  features: readonly unknown[];
+  features: readonly { partId: string }[];
   limits: { lowerPm: number | null; upperPm: number | null };
   pieces: readonly { mark: string }[];
   points: readonly {
@@ -25,7 +26,7 @@ export function runHeadWords(
     features.length === 1
       ? feature.asDrawn
       : `${capital(countWord(features.length))} features alike, each from its own nominal`;
-  const made = `${what}. ${points.length} of ${pieces.length} made`;
+  const made = `${what}. ${points.length} of ${pieces.length}${turnWord(features) === 'turn' ? ' turns' : ''} made`;
   if (points.length === 0) return `${made}.`;
   const doubts = points.map((point) => point.size.expandedPm).sort((a, b) => a - b);
   const expandedPm = doubts[Math.floor(doubts.length / 2)]!;
@@ -48,6 +49,8 @@ export function runSentence(
     limits.lowerPm !== null && limits.upperPm !== null
       ? ` Limits ${figure(limits.lowerPm)} to ${figure(limits.upperPm)} ${unit}.`
       : '';
-  const latest = last === undefined ? '' : ` Last piece ${last.mark}, ${figure(last.valuePm)}.`;
-  return `Run chart of ${points.length} pieces.${between}${latest} ${words.title}. ${words.says}`;
+  const latest =
+    last === undefined ? '' : ` Last ${turnWord(features)} ${last.mark}, ${figure(last.valuePm)}.`;
+  const count = `${points.length} ${turnWord(features)}${points.length === 1 ? '' : 's'}`;
+  return `Run chart of ${count}.${between}${latest} ${words.title}. ${words.says}`;
 }

@@ -44,7 +44,9 @@ it('a run typed at the Bench in one tab drives the chart in another, dots only u
   const figures = ['9.988', '9.990', '9.989', '9.991'];
   for (const [i, figure] of figures.entries()) {
     await log(bench, figure);
-    await expect.poll(() => chartSays(runs)).toContain(`Run chart of ${i + 1} pieces.`);
+    await expect
+      .poll(() => chartSays(runs))
+      .toContain(`Run chart of ${i + 1} ${i === 0 ? 'piece' : 'pieces'}.`);
     await next(bench, `Q${i + 2}`);
   }
   // Four pieces: dots and limits, no line, no figure of any drift, no capability.

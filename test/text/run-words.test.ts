@@ -406,14 +406,20 @@ describe('odd pieces in words', () => {
     const line = (slopeMmPerPiece: number) =>
       ({ kind: 'line', slopeMmPerPiece, scatterMm: 0.0006, pieces: 9 }) as const;
     expect(
-      withWithoutWords({ withAll: line(-0.0004), without: { kind: 'too-little', pieces: 4 } }, mm),
+      withWithoutWords(
+        { withAll: line(-0.0004), without: { kind: 'too-little', pieces: 4 } },
+        'piece',
+        mm,
+      ),
     ).toEqual([
       { label: 'With it', figure: '\u22120.00040 a piece, scatter 0.00060' },
       { label: 'Without it', figure: 'too few for a line' },
     ]);
-    expect(withWithoutWords({ withAll: line(0.0019), without: line(0.0019) }, mm)[1]!.figure).toBe(
-      '+0.0019 a piece, scatter 0.00060',
-    );
+    const both = { withAll: line(0.0019), without: line(0.0021) };
+    expect(withWithoutWords(both, 'turn', mm).map(({ figure }) => figure)).toEqual([
+      '+0.0019 a turn, scatter 0.00060',
+      '+0.0021 a turn, scatter 0.00060',
+    ]);
   });
 });
 
@@ -457,7 +463,12 @@ describe('what to do next in words', () => {
     ['events', 1, 'Measure W12 next: each piece, six times between one adjustment and the next.'],
     ['unknown', 1, 'Measure W12 next, and each piece until it has kept for twelve by itself.'],
   ] as const)('says when to measure next: %s, one in %i', (because, every, says) => {
-    expect(nextMeasureWords({ place: { mark: 'W12' }, every, because })).toBe(says);
+    const place = { mark: 'W12' };
+    expect(nextMeasureWords({ place, every, because, each: 'piece' })).toBe(says);
+    // With several features of a piece the gap is counted in turns.
+    expect(nextMeasureWords({ place, every, because, each: 'turn' })).toBe(
+      says.replace('piece', 'turn'),
+    );
   });
 
   it('names the pieces of a stretch that is too short for a line', () => {

@@ -185,6 +185,7 @@ describe('a run', () => {
   const line = (ahead: object, slopeMmPerPiece = 0.0019) =>
     ({ kind: 'line', slopeMmPerPiece, pieces: 3, ahead }) as DriftFacts['drift'];
   const facts: DriftFacts = {
+    features: [{ partId: 'web' }],
     pieces,
     points: [1, 2, 3],
     nextPiece: pieces[3]!,
@@ -419,7 +420,7 @@ describe('a run', () => {
     );
     const run = {
       feature: { asDrawn: '12.000 0 / −0.027' },
-      features: [1],
+      features: [{ partId: 'web' }],
       limits: { lowerPm: null, upperPm: null },
       pieces,
       points: [],

@@ -30,6 +30,7 @@ describe('driftWords', () => {
   const pieces = Array.from({ length: 16 }, (_, i) => ({ mark: `W${i + 1}`, ordinal: i + 1 }));
   const meets = { kind: 'meets', side: 'upper', crossing: { first: 14.8, best: 16.1, last: 17.7 } };
   const run = (over: Partial<DriftFacts> = {}): DriftFacts => ({
+    features: [{ partId: 'web' }],
     pieces,
     points: Array.from({ length: 11 }),
     nextPiece: pieces[11]!,
@@ -60,6 +61,15 @@ describe('driftWords', () => {
     expect(at(14.1, 19.5, Infinity)).toBe(
       'Shrinking 0.00096 a piece; about W19 is the last good one, W14 at the earliest',
     );
+  });
+
+  it('counts turns where a piece has several, and pieces where features of several parts take turns', () => {
+    const says = (...partIds: string[]) =>
+      driftWords(run({ features: partIds.map((partId) => ({ partId })) }), mm);
+    expect(says('web', 'web').says).toContain('Growing 0.0019 a turn; about');
+    expect(says('web', 'web').summary).toBe('growing 0.0019 a turn; 3 more before the limit');
+    expect(says('web', 'pin').says).toContain('Growing 0.0019 a piece; about');
+    expect(says('web', 'pin', 'web').says).toContain('Growing 0.0019 a turn; about');
   });
 
   it('says why there is no offset to put in', () => {
@@ -306,7 +316,7 @@ describe('other words', () => {
     const point = { mark: 'W1', valuePm: 11_990 * um, size: { expandedPm: 900_000, gaugeId: 'a' } };
     const run = {
       feature: { asDrawn: '12.000 0 / \u22120.027' },
-      features: [1],
+      features: [{ partId: 'web' }],
       limits: { lowerPm: 11_973 * um, upperPm: 12_000 * um },
       pieces: [{ mark: 'W1' }, { mark: 'W2' }],
       points: [point],
@@ -323,14 +333,14 @@ describe('other words', () => {
       '12.000 0 / \u22120.027. 2 of 2 made, each \u00b1 0.001.',
     );
     expect(runSentence(run, { title: 'Steady', says: 'Go on.' }, mm)).toBe(
-      'Run chart of 1 pieces. Limits 11.973 to 12.000 millimetres. Last piece W1, 11.990. Steady. Go on.',
+      'Run chart of 1 piece. Limits 11.973 to 12.000 millimetres. Last piece W1, 11.990. Steady. Go on.',
     );
   });
 
   it('say a run of several features as departures, with their signs', () => {
     const run = {
       feature: { asDrawn: '12' },
-      features: [1, 2],
+      features: [{ partId: 'web' }, { partId: 'pin' }],
       limits: { lowerPm: -27 * um, upperPm: 0 },
       pieces: [{ mark: 'W1' }],
       points: [{ mark: 'W1', valuePm: -10 * um, size: { expandedPm: 900_000, gaugeId: 'a' } }],
@@ -340,6 +350,12 @@ describe('other words', () => {
     );
     expect(runSentence(run, { title: 'Steady', says: 'Go on.' }, mm)).toContain(
       'Limits \u22120.027 to 0.000 millimetres. Last piece W1, \u22120.010.',
+    );
+    // Both on one part: each has a turn of its own on every piece.
+    const turns = { ...run, features: [{ partId: 'web' }, { partId: 'web' }] };
+    expect(runHeadWords(turns, mm, [])).toContain('1 of 1 turns made');
+    expect(runSentence(turns, { title: 'Steady', says: 'Go on.' }, mm)).toMatch(
+      /^Run chart of 1 turn\. .* Last turn W1,/,
     );
   });
 });

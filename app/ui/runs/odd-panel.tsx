@@ -7,6 +7,7 @@ import { oddSlip } from '@/lib/rules/odd-slip';
 import { counted } from '@/lib/rules/cells';
 import type { RunView, SetAside } from '@/lib/rules/run-view';
 import { asideReason, oddAnswers, oddSays, oddWords, withWithoutWords } from '@/lib/text/odd-words';
+import { turnWord } from '@/lib/text/turn-word';
 import { plainCorrection } from '../bench/use-fresh';
 import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
@@ -32,12 +33,14 @@ export function OddPanel({ run, found }: Props) {
         ))}
         {found.drift !== null && (
           <dl className={styles.both}>
-            {withWithoutWords(found.drift, chosen).map(({ label, figure }) => (
-              <div key={label} className={styles.pair}>
-                <dt>{label}</dt>
-                <dd>{figure}</dd>
-              </div>
-            ))}
+            {withWithoutWords(found.drift, turnWord(run.features), chosen).map(
+              ({ label, figure }) => (
+                <div key={label} className={styles.pair}>
+                  <dt>{label}</dt>
+                  <dd>{figure}</dd>
+                </div>
+              ),
+            )}
           </dl>
         )}
       </Panel>

@@ -7,9 +7,11 @@ import type { OddPieces } from '@/lib/rules/odd-pieces';
 import type { RunView } from '@/lib/rules/run-view';
 import { steadyOffset } from '@/lib/rules/steady-offset';
 import { zoneRun } from '@/lib/rules/zone-run';
+import { capital } from '@/lib/text/capital';
 import { driftWords, slopeFigure } from '@/lib/text/drift-words';
 import { lastPieceWords, nextMeasureWords, steadyWords } from '@/lib/text/run-advice-words';
 import { chartStepPm } from '@/lib/text/chart-step';
+import { turnWord } from '@/lib/text/turn-word';
 import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
 import { LinkButton } from '../primitives/link-button';
@@ -31,6 +33,7 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
   const drift = driftWords(run, chosen);
   const words = steady === null ? drift : steadyWords(steady.side);
   const next = nextMeasure(run);
+  const each = turnWord(run.features);
   const last = useMemo(() => lastPiece(run), [run]);
   // By zones, the zones alone say what to do: moving for the drift as well would be moving too often.
   const known = useMemo(() => zoneRun(run), [run]);
@@ -67,7 +70,7 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
             />
           )}
           {last !== null && <p className={styles.remark}>{lastPieceWords(last, chosen)}</p>}
-          {next !== null && <p className={styles.remark}>{nextMeasureWords(next)}</p>}
+          {next !== null && <p className={styles.remark}>{nextMeasureWords({ ...next, each })}</p>}
         </Panel>
       )}
       <OddPanel run={run} found={odd} />
@@ -104,6 +107,7 @@ function DriftFigures({ run }: { run: RunView }) {
   const { chosen } = useJob();
   if (run.drift?.kind !== 'line') return null;
   const { slopeMmPerPiece, slopeIntervalMmPerPiece: range, scatterMm, pieces } = run.drift;
+  const each = turnWord(run.features);
   const upward = slopeMmPerPiece >= 0;
   const ends = upward ? [range.low, range.high] : [-range.high, -range.low];
   const end = (mm: number) => `${mm < 0 ? '\u2212' : ''}${slopeFigure(mm, chosen)}`;
@@ -111,7 +115,9 @@ function DriftFigures({ run }: { run: RunView }) {
     <Panel>
       <dl className={styles.facts}>
         <div className={styles.fact}>
-          <dt>{upward ? 'Growing' : 'Shrinking'}, each piece</dt>
+          <dt>
+            {upward ? 'Growing' : 'Shrinking'}, each {each}
+          </dt>
           <dd>
             <b>{slopeFigure(slopeMmPerPiece, chosen)}</b>
           </dd>
@@ -127,7 +133,7 @@ function DriftFigures({ run }: { run: RunView }) {
           <dd>{slopeFigure(scatterMm, chosen)}</dd>
         </div>
         <div className={styles.fact}>
-          <dt>Pieces since the last event</dt>
+          <dt>{capital(each)}s since the last event</dt>
           <dd>{pieces}</dd>
         </div>
       </dl>

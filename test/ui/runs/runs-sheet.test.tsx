@@ -2,6 +2,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
 import { JobProvider } from '@/app/ui/job/job-provider';
 import { RunsSheet } from '@/app/ui/runs/runs-sheet';
+import type { JobSheet } from '@/lib/schema/sheet';
 import { um } from '@/test/rules/make';
 import { smallRunSheet, wander, type SmallRun } from '@/test/rules/small-run';
 
@@ -9,11 +10,12 @@ vi.mock('next/navigation', () => ({ useRouter: () => ({ push() {} }), usePathnam
 
 /** The Runs sheet as the server draws it, its tags taken out. */
 function drawn(small: SmallRun): string {
+  return shown(smallRunSheet(small));
+}
+
+function shown(sheet: JobSheet): string {
   const html = renderToStaticMarkup(
-    <JobProvider
-      sheet={smallRunSheet(small)}
-      chosen={{ unit: 'mm', decimal: '.', hand: 'right', personId: null }}
-    >
+    <JobProvider sheet={sheet} chosen={{ unit: 'mm', decimal: '.', hand: 'right', personId: null }}>
       <RunsSheet />
     </JobProvider>,
   );
@@ -64,6 +66,18 @@ describe('the Runs sheet', () => {
     expect(text).toContain('Growing, each piece');
     expect(text.match(/Log W\d+/g)).toHaveLength(1);
     expect(text).toContain('Log W9');
+  });
+
+  it('counts turns where a piece has several of its features', () => {
+    const sheet = smallRunSheet({ ...small, of: 30, run: { ...small.run, alikeIds: ['pin'] } });
+    const [boss] = sheet.features;
+    const text = shown({
+      ...sheet,
+      features: [boss!, { ...boss!, id: 'pin', name: 'Pin', nominalPm: 8_000 * um }],
+    });
+    expect(text).toMatch(/8 of 60 turns made, .* Growing 0\.00\d+ a turn; about/);
+    expect(text).toMatch(/Growing, each turn .* Turns since the last event 8 /);
+    expect(text).not.toMatch(/(?:a|each|every \w+) piece[;: ]/);
   });
 
   it('draws single pieces whatever is taken together', () => {
