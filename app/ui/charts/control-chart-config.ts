@@ -1,6 +1,7 @@
 import type { ChartConfiguration, ScatterDataPoint } from 'chart.js';
 import type { ControlPlotData } from './control-chart-data';
 import { controlMarksPlugin } from './control-marks-plugin';
+import { dotRadius } from './dot-radius';
 import type { Palette } from './palette';
 
 /** How far the plot reaches beyond its points and limits, as a share of its height. */
@@ -34,6 +35,7 @@ export function controlChartConfig(
   palette: Palette,
 ): ChartConfiguration<'scatter', ScatterDataPoint[]> {
   const points = data.lines.flat();
+  const along = { min: 0.4, max: data.turns.end + 0.6 };
   const plain = { pointRadius: 0, pointHoverRadius: 0, pointHitRadius: 0, showLine: true };
   const limit = (name: 'lower' | 'centre' | 'upper', dash: number[]) =>
     data.limits.map((stretch) => ({
@@ -51,8 +53,7 @@ export function controlChartConfig(
         {
           label: 'points',
           data: points.filter(({ signal }) => !signal).map(placed),
-          pointRadius: 4,
-          pointHoverRadius: 4,
+          pointRadius: dotRadius(4, along),
           backgroundColor: palette.ink,
           borderColor: palette.ink,
           clip: false as const,
@@ -89,7 +90,7 @@ export function controlChartConfig(
       layout: { padding: { left: 4, top: 8, right: 84, bottom: 34 } },
       plugins: { legend: { display: false }, tooltip: { enabled: false } },
       scales: {
-        x: { type: 'linear', min: 0.4, max: data.turns.end + 0.6, display: false },
+        x: { type: 'linear', ...along, display: false },
         y: {
           type: 'linear',
           ...controlHeightRange(data),

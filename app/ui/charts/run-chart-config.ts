@@ -1,4 +1,5 @@
 import type { ChartConfiguration, ScatterDataPoint } from 'chart.js';
+import { dotRadius } from './dot-radius';
 import type { Palette } from './palette';
 import type { RunChartData } from './run-chart-data';
 import { runMarksPlugin } from './run-marks-plugin';
@@ -38,7 +39,8 @@ export function runChartConfig(
   const { points, line, lastMade, turns } = data;
   const at = (list: RunChartData['points']) =>
     list.map(({ ordinal, height }) => ({ x: ordinal, y: height }));
-  const piece = { pointRadius: 5.5, pointHoverRadius: 5.5, borderWidth: 2, clip: false as const };
+  const along = { min: 0.4, max: turns.end + (line === null ? 0.6 : 1.6) };
+  const piece = { pointRadius: dotRadius(5.5, along), borderWidth: 2, clip: false as const };
   const lineOf = (part: NonNullable<RunChartData['line']>) =>
     part.map(({ ordinal, height }) => ({ x: ordinal, y: height }));
   const plain = { showLine: true, pointRadius: 0, pointHoverRadius: 0, pointHitRadius: 0 };
@@ -65,8 +67,7 @@ export function runChartConfig(
           label: 'last piece',
           data: at(points.filter(({ last }) => last)),
           ...piece,
-          pointRadius: 7,
-          pointHoverRadius: 7,
+          pointRadius: dotRadius(7, along),
           backgroundColor: palette.blue,
           borderColor: palette.blue,
         },
@@ -97,8 +98,7 @@ export function runChartConfig(
       scales: {
         x: {
           type: 'linear',
-          min: 0.4,
-          max: turns.end + (line === null ? 0.6 : 1.6),
+          ...along,
           display: false,
         },
         y: { type: 'linear', ...range, display: false, afterFit: (scale) => (scale.width = 64) },

@@ -41,7 +41,15 @@ export type RunChartData = {
   /** The last piece of the batch. */
   batchEnd: number;
   turns: AxisTurns;
-  crossing: { height: number; first: number; best: number; last: number; words: string } | null;
+  /** Where the drift meets a limit: turns from the first likely to the last, which may lie beyond the plot. */
+  crossing: {
+    side: 'lower' | 'upper';
+    height: number;
+    first: number;
+    best: number;
+    last: number;
+    words: string;
+  } | null;
   events: { ordinal: number; title: string; note: string }[];
   /** Act after this piece; null when nothing has to be done. */
   actAfter: number | null;
@@ -87,6 +95,7 @@ export function runChartData(
     ahead === null
       ? null
       : {
+          side: ahead.side,
           height: mmToSteps(ahead.limitMm),
           first: ahead.crossing.first,
           best: ahead.crossing.best,

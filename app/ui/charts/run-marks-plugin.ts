@@ -1,7 +1,8 @@
 import type { Plugin } from 'chart.js';
 import { figure, penOf, stroke, write, type Pen } from './chart-pen';
 import { drawAxes } from './draw-axes';
-import { labelLeft } from './label-left';
+import { drawCrossing } from './draw-crossing';
+import { labelPlace } from './label-place';
 import type { Palette } from './palette';
 import type { RunChartData } from './run-chart-data';
 
@@ -72,11 +73,14 @@ function drawDriftBand(pen: Pen, { line }: RunChartData): void {
 
 function drawLimits(pen: Pen, { lower, upper }: RunChartData): void {
   const { area, palette } = pen;
+  const gap =
+    lower === null || upper === null ? Infinity : pen.y(lower.height) - pen.y(upper.height);
+  const aside = Math.max(0, (namePx - gap) / 2);
   const named = [
-    [upper, 'Upper'],
-    [lower, 'Lower'],
+    [upper, 'Upper', -aside],
+    [lower, 'Lower', aside],
   ] as const;
-  for (const [limit, name] of named) {
+  for (const [limit, name, off] of named) {
     if (limit === null) continue;
     const py = pen.y(limit.height);
     stroke(pen, palette.ink, 2.5, [
@@ -84,10 +88,13 @@ function drawLimits(pen: Pen, { lower, upper }: RunChartData): void {
       [area.right, py],
     ]);
     const at = area.right + 8;
-    write(pen, name, [at, py - 6], { colour: palette.ink, font: '14px' });
-    write(pen, limit.label, [at, py + 11], { colour: palette.ink, font: '700 14px' });
+    write(pen, name, [at, py + off - 6], { colour: palette.ink, font: '14px' });
+    write(pen, limit.label, [at, py + off + 11], { colour: palette.ink, font: '700 14px' });
   }
 }
+
+/** A limit's name and figure take so much height at the right end. */
+const namePx = 36;
 
 /** The middle of the limits as a fine line, by zones with the quarter points; named where there is room. */
 function drawAim(pen: Pen, { aim, quarters, upper, lower }: RunChartData): void {
@@ -166,7 +173,7 @@ const flagPx = 170;
  * The lane under the axis: a dotted upright, a foot, and the words; the moment to act the same in warm. That
  * moment is named first; an event whose words find no room has its foot alone, and its row in the list.
  */
-function drawEvents(pen: Pen, { events, actAfter }: RunChartData): void {
+function drawEvents(pen: Pen, { events, actAfter, crossing }: RunChartData): void {
   const { area, palette } = pen;
   const foot = area.bottom + 34;
   const taken: { from: number; to: number }[] = [];
@@ -203,7 +210,9 @@ function drawEvents(pen: Pen, { events, actAfter }: RunChartData): void {
     write(pen, below.text, [middle, foot + 27], { colour, font: '12px', align: 'center' });
   };
   if (actAfter !== null) {
-    flag(actAfter + 0.5, 'Act here', 'offset or new insert', palette.warm, pen.y(0) + 14);
+    // From the limit it is for, where that is the upper one, down to its foot.
+    const top = crossing?.side === 'upper' ? pen.y(crossing.height) + 14 : area.top;
+    flag(actAfter + 0.5, 'Act here', 'offset or new insert', palette.warm, top);
   }
   for (const event of events) {
     flag(event.ordinal, event.title, event.note, palette.ink, area.top);
@@ -221,64 +230,16 @@ function shortened({ ctx }: Pen, text: string, font: string, most: number) {
   return { text: short, width: widthOf(short) };
 }
 
-function drawCrossing(pen: Pen, { crossing }: RunChartData): void {
-  if (crossing === null) return;
-  const { ctx, area, palette } = pen;
-  const py = pen.y(crossing.height);
-  const clamp = (px: number) => Math.min(px, area.right);
-  const [first, best, last] = [crossing.first, crossing.best, crossing.last].map((ordinal) =>
-    clamp(pen.x(ordinal)),
-  ) as [number, number, number];
-  stroke(pen, palette.warm, 5, [
-    [first, py],
-    [last, py],
-  ]);
-  for (const end of pen.x(crossing.last) > area.right ? [first] : [first, last]) {
-    stroke(pen, palette.warm, 3, [
-      [end, py - 9],
-      [end, py + 9],
-    ]);
-  }
-  if (pen.x(crossing.best) <= area.right) {
-    ctx.save();
-    ctx.fillStyle = palette.sheet;
-    ctx.strokeStyle = palette.warm;
-    ctx.lineWidth = 2.5;
-    ctx.fillRect(best - 5, py - 10, 10, 20);
-    ctx.strokeRect(best - 5, py - 10, 10, 20);
-    ctx.restore();
-  }
-  ctx.font = `700 16px ${figure}`;
-  const width = ctx.measureText(crossing.words).width;
-  if (width > first - 20 - area.left) {
-    // No room beside it: the words stand in the corner the line does not cross, without a leader.
-    const corner = py < (area.top + area.bottom) / 2 ? area.bottom - 16 : area.top + 16;
-    write(pen, crossing.words, [area.right - 6, corner], {
-      colour: palette.warm,
-      font: '700 14px',
-      align: 'right',
-    });
-    return;
-  }
-  const right = Math.max(area.left + width, Math.min(first - 16, area.right));
-  const upward = py - area.top > (area.bottom - area.top) / 2 ? 1 : -1;
-  const wordsY = upward < 0 && py - area.top > 70 ? py - 60 : py + 60;
-  write(pen, crossing.words, [right, wordsY], {
-    colour: palette.warm,
-    font: '700 16px',
-    align: 'right',
-  });
-  stroke(pen, palette.warm, 1.5, [
-    [right - 20, wordsY + (wordsY < py ? 12 : -12)],
-    [first + 6, py + (wordsY < py ? -10 : 10)],
-  ]);
-}
-
-function drawLastLabel(pen: Pen, { points }: RunChartData): void {
+function drawLastLabel(pen: Pen, { points, line }: RunChartData): void {
   const last = points.find((point) => point.last);
   if (last === undefined) return;
   pen.ctx.font = `700 16px ${figure}`;
   const width = pen.ctx.measureText(last.label).width;
-  const at = [labelLeft(pen.x(last.ordinal), width, pen.area), pen.y(last.height) + 16] as const;
-  write(pen, last.label, at, { colour: pen.palette.blue, font: '700 16px' });
+  const placed = (of: { ordinal: number; height: number }) => ({
+    x: pen.x(of.ordinal),
+    y: pen.y(of.height),
+  });
+  const marks = [...points, ...(line ?? [])].map(placed);
+  const at = labelPlace(placed(last), width, pen.area, marks);
+  write(pen, last.label, [at.x, at.y], { colour: pen.palette.blue, font: '700 16px' });
 }

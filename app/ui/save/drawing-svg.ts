@@ -87,10 +87,10 @@ function plotSvg(drawing: Drawing, index: number): string {
   for (const { ordinal, height, text: says } of drawing.words) {
     // On the inner side of its line; left of its place where there is room, else where the plot begins.
     const py = y(height) + (y(height) < plot.top + plot.height / 2 ? 24 : -18);
-    const isBeside = x(ordinal) - plot.left > 10 + textWidth({ text: says, sizePx: axisTextPx });
-    parts.push(
-      isBeside ? text(x(ordinal) - 10, py, 'end', says) : text(plot.left + 10, py, 'start', says),
-    );
+    // What lies beyond the plot is said at its edge.
+    const px = Math.min(x(ordinal), right);
+    const isBeside = px - plot.left > 10 + textWidth({ text: says, sizePx: axisTextPx });
+    parts.push(isBeside ? text(px - 10, py, 'end', says) : text(plot.left + 10, py, 'start', says));
   }
   parts.push(text(4, 12, 'start', drawing.heightTitle));
   return parts.join('\n');

@@ -100,6 +100,17 @@ describe('a run chart as a drawing', () => {
     expect(drawingSvg([few], '')).not.toContain('hatch');
   });
 
+  it('says at the edge of the plot what the drift meets beyond it', () => {
+    const sizes = [-9, -7, -6, -4, -3, -1, 0, 2];
+    const far = { lowerPm: -22_000_000, upperPm: 22_000_000 };
+    const drawn = runDrawing(runChartData(smallRun({ sizes, feature: far, of: 12 }), mm));
+    expect(drawn.words[0]!.ordinal).toBeGreaterThan(drawn.along.max);
+    // Ten left of the right end of the plot, which is 1000 wide from 70 on.
+    expect(drawingSvg([drawn], '')).toMatch(
+      /<text x="1060" [^>]*text-anchor="end">meets the limit/,
+    );
+  });
+
   it('rings a piece that is odd, and leaves those before an event that starts afresh hollow', () => {
     const sizes = [...wander(12, 1, -13), 25];
     const odd = smallRun({ sizes, events: [{ kind: 'insert changed', afterOrdinal: 2 }] });

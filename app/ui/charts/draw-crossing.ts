@@ -1,0 +1,79 @@
+import { figure, stroke, write, type Pen } from './chart-pen';
+import type { RunChartData } from './run-chart-data';
+
+/** Where the drift meets a limit: a bar from the first likely piece to the last, a box at the best guess, the words. */
+export function drawCrossing(pen: Pen, data: RunChartData): void {
+  const { crossing } = data;
+  if (crossing === null) return;
+  const { ctx, area, palette } = pen;
+  const py = pen.y(crossing.height);
+  const [first, best, last] = [crossing.first, crossing.best, crossing.last].map(pen.x) as [
+    number,
+    number,
+    number,
+  ];
+  // Beyond the plot there is nothing to draw; the words say where.
+  if (first > area.right) {
+    drawMeetsInCorner(pen, data);
+    return;
+  }
+  stroke(pen, palette.warm, 5, [
+    [first, py],
+    [Math.min(last, area.right), py],
+  ]);
+  for (const end of last > area.right ? [first] : [first, last]) {
+    stroke(pen, palette.warm, 3, [
+      [end, py - 9],
+      [end, py + 9],
+    ]);
+  }
+  if (best <= area.right) {
+    ctx.save();
+    ctx.fillStyle = palette.sheet;
+    ctx.strokeStyle = palette.warm;
+    ctx.lineWidth = 2.5;
+    ctx.fillRect(best - 5, py - 10, 10, 20);
+    ctx.strokeRect(best - 5, py - 10, 10, 20);
+    ctx.restore();
+  }
+  ctx.font = `700 16px ${figure}`;
+  const width = ctx.measureText(crossing.words).width;
+  if (width > first - 20 - area.left) {
+    drawMeetsInCorner(pen, data);
+    return;
+  }
+  const right = Math.max(area.left + width, Math.min(first - 16, area.right));
+  const upward = py - area.top > (area.bottom - area.top) / 2 ? 1 : -1;
+  const wordsY = upward < 0 && py - area.top > 70 ? py - 60 : py + 60;
+  write(pen, crossing.words, [right, wordsY], {
+    colour: palette.warm,
+    font: '700 16px',
+    align: 'right',
+  });
+  stroke(pen, palette.warm, 1.5, [
+    [right - 20, wordsY + (wordsY < py ? 12 : -12)],
+    [first + 6, py + (wordsY < py ? -10 : 10)],
+  ]);
+}
+
+/** No room beside it: the words stand inside the far limit, in the corner the line does not cross. */
+function drawMeetsInCorner(pen: Pen, { crossing, lower, upper }: RunChartData): void {
+  if (crossing === null) return;
+  const { ctx, area, palette } = pen;
+  ctx.font = `700 14px ${figure}`;
+  const isWide = ctx.measureText(crossing.words).width > area.right - area.left - 12;
+  const lines = isWide ? crossing.words.split(/(?<=limit,?) /) : [crossing.words];
+  const within = (limit: RunChartData['upper'], edge: number) =>
+    limit === null ? edge : Math.min(area.bottom, Math.max(area.top, pen.y(limit.height)));
+  const top =
+    crossing.side === 'upper'
+      ? within(lower, area.bottom) - 14 - 18 * (lines.length - 1)
+      : within(upper, area.top) + 14;
+  lines.forEach((text, i) =>
+    write(pen, text, [area.right - 6, top + 18 * i], {
+      colour: palette.warm,
+      font: '700 14px',
+      align: 'right',
+    }),
+  );
+}
