@@ -1,6 +1,6 @@
 import type { RunEvent } from '@/lib/schema/run';
-import { chartStepPm } from './chart-step';
-import { shownLength, type Shown } from './shown-size';
+import { offsetAmount } from './offset-amount';
+import type { Shown } from './shown-size';
 import { timeOf } from './when';
 
 const titles: Record<RunEvent['kind'], string> = {
@@ -41,7 +41,8 @@ export function eventWords(
       ? null
       : { pm: offsetPm, shown };
   return {
-    title: amount === null ? titles[kind] : `${titles[kind]} ${figure(amount.pm, amount.shown)}`,
+    title:
+      amount === null ? titles[kind] : `${titles[kind]} ${offsetAmount(amount.pm, amount.shown)}`,
     note: [
       at === '' ? '' : timeOf(at),
       amount === null ? '' : dialWords(amount.pm, offsetDial ?? null, amount.shown),
@@ -52,16 +53,8 @@ export function eventWords(
   };
 }
 
-function figure(pm: number, shown: Shown): string {
-  return shownLength(pm, chartStepPm[shown.unit], shown, 'always');
-}
-
 /** "-0.010 on the radius dial"; nothing for a dial that counts the diameter, or none said. */
 function dialWords(pm: number, dial: RunEvent['offsetDial'], shown: Shown): string {
   if (dial !== 'radius') return '';
-  const half = Math.round(pm / 2);
-  // Half a step is a figure more: -0.0025 is not -0.002.
-  const step = chartStepPm[shown.unit];
-  const fine = half % step === 0 ? step : step / 10;
-  return `${shownLength(half, fine, shown, 'always')} on the radius dial`;
+  return `${offsetAmount(Math.round(pm / 2), shown)} on the radius dial`;
 }

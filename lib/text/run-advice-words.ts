@@ -1,5 +1,6 @@
 import { chartStepPm } from './chart-step';
 import { countWord } from './drift-words';
+import { offsetAmount } from './offset-amount';
 import { ordinalWord } from './ordinal-word';
 import { shownLength, type Shown } from './shown-size';
 
@@ -66,11 +67,12 @@ export function offsetEffectWords(
   const { askedPm, mark, expectedPm, halfPm, got } = facts;
   const figure = (pm: number) => shownLength(pm, chartStepPm[shown.unit], shown);
   const signed = (pm: number) => shownLength(pm, chartStepPm[shown.unit], shown, 'always');
+  const asked = offsetAmount(askedPm, shown);
   const stepUp = (pm: number) => Math.ceil(pm / chartStepPm[shown.unit]) * chartStepPm[shown.unit];
   const between = `${figure(expectedPm - stepUp(halfPm))} to ${figure(expectedPm + stepUp(halfPm))}`;
   if (got === null) {
     return {
-      title: `Offset ${signed(askedPm)}`,
+      title: `Offset ${asked}`,
       says: `${mark} should come out near ${figure(expectedPm)} (${between}): an estimate by the line before.`,
       decide: false,
     };
@@ -78,13 +80,13 @@ export function offsetEffectWords(
   if (got.asExpected) {
     return {
       title: 'The offset took',
-      says: `${signed(askedPm)} was put in, and ${mark} came out at ${figure(got.valuePm)}, where ${figure(expectedPm)} was expected.`,
+      says: `${asked} was put in, and ${mark} came out at ${figure(got.valuePm)}, where ${figure(expectedPm)} was expected.`,
       decide: false,
     };
   }
   return {
     title: 'The offset did not come out',
-    says: `${signed(askedPm)} was put in and it moved ${signed(got.movedPm)}: ${mark} is ${figure(got.valuePm)}, where ${between} was expected. ${likely(askedPm, got.movedPm, halfPm)}`,
+    says: `${asked} was put in and it moved ${signed(got.movedPm)}: ${mark} is ${figure(got.valuePm)}, where ${between} was expected. ${likely(askedPm, got.movedPm, halfPm)}`,
     decide: true,
   };
 }

@@ -1,12 +1,17 @@
+import { isOnDiameter, type FeatureKind } from '@/lib/schema/feature-kinds';
+import type { LengthUnit } from '@/lib/units/picometres';
 import { capital } from './capital';
-import { chartStepPm } from './chart-step';
 import { countWord } from './drift-words';
 import { ordinalWord } from './ordinal-word';
-import { shownLength, type Shown } from './shown-size';
+import { offsetFigures } from './offset-words';
+import type { Shown } from './shown-size';
 
 /** What a batch run by zones says, as far as words need it. Lengths in pm. */
 export type ZoneWordFacts = {
   run: { dial: 'radius' | 'diameter' };
+  feature: { kind: FeatureKind };
+  /** What that dial is marked in. */
+  dialUnit: LengthUnit;
   pieces: readonly { mark: string; ordinal: number }[];
   zones: {
     steps: readonly { piece: { mark: string }; zone: string; means: string }[];
@@ -47,9 +52,10 @@ export function zoneWords(facts: ZoneWordFacts, shown: Shown): ZoneWords {
 }
 
 /** Whether the scatter leaves room for zones, where it does not; else empty. */
-export function zoneSpreadWords(spreadFits: number | null): string {
+export function zoneSpreadWords(spreadFits: number | null, { decimal }: Shown): string {
   if (spreadFits === null || spreadFits >= 1) return '';
-  return `Zones want the limits at least six scatters apart; here they are ${(6 * spreadFits).toFixed(1)}. They will stop for nothing, and pieces between samples may be out.`;
+  const scatters = (6 * spreadFits).toFixed(1).replace('.', decimal);
+  return `Zones want the limits at least six scatters apart; here they are ${scatters}. They will stop for nothing, and pieces between samples may be out.`;
 }
 
 /** "the middle half", "the high quarter", "over the upper limit". */
@@ -110,7 +116,7 @@ function running(facts: ZoneWordFacts): string {
   return `${so} Measure ${next} next: ${samplePieces === 1 ? 'each' : `every ${ordinalWord(samplePieces)}`} piece, a sixth of the ${Math.round(meanGap)} it keeps between adjustments.`;
 }
 
-function stopped({ zones, run }: ZoneWordFacts, shown: Shown): ZoneWords {
+function stopped({ zones, run, feature, dialUnit }: ZoneWordFacts, shown: Shown): ZoneWords {
   const [before, last] = zones.steps.slice(-2);
   const only = zones.steps.at(-1)!;
   const again = 'Then five in a row again.';
@@ -121,12 +127,12 @@ function stopped({ zones, run }: ZoneWordFacts, shown: Shown): ZoneWords {
       const says = `${both} The middle is less than half a division away: turn the insert or find what moved. ${again}`;
       return { title: 'Adjust', says, decide: true };
     }
-    const { onDiameterPm, onDialPm } = zones.move;
-    const figure = (pm: number) => shownLength(Math.abs(pm), chartStepPm[shown.unit], shown);
-    const way = onDiameterPm < 0 ? 'smaller' : 'larger';
+    const { offset, dial } = offsetFigures(zones.move, dialUnit, shown);
+    const way = zones.move.onDiameterPm < 0 ? 'smaller' : 'larger';
+    const onDial = isOnDiameter(feature.kind) ? `On the ${run.dial} dial` : 'On its dial';
     return {
-      title: `Move it ${figure(onDiameterPm)} ${way}`,
-      says: `${both} On the ${run.dial} dial that is ${figure(onDialPm)}. ${again}`,
+      title: `Move it ${offset.slice(1)} ${way}`,
+      says: `${both} ${onDial} that is ${dial}. ${again}`,
       decide: true,
     };
   }

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { offsetAmount } from '@/lib/text/offset-amount';
 import { offsetFigures, offsetLabels, thenWords } from '@/lib/text/offset-words';
 
 it('labels an offset by what the dial counts, and a length by its size', () => {
@@ -30,4 +31,20 @@ it('gives an offset in the unit the dial is marked in, named where another is sh
 
 it('says where the next piece comes out', () => {
   expect(thenWords('W15', '11.980')).toBe('Then W15 comes out near 11.980: an estimate.');
+});
+
+it('says an offset as it was put in, a place finer than the chart where it was', () => {
+  const um = 1_000_000;
+  const [mm, inch] = [{ unit: 'mm', decimal: ',' } as const, { unit: 'in', decimal: '.' } as const];
+  expect([-10 * um, 2.5 * um, 25.4 * um].map((pm) => offsetAmount(pm, mm))).toEqual([
+    '\u22120,010',
+    '+0,0025',
+    '+0,0254',
+  ]);
+  expect([25.4 * um, -1.27 * um].map((pm) => offsetAmount(pm, inch))).toEqual([
+    '+0.0010',
+    '\u22120.00005',
+  ]);
+  // A hundredth of a millimetre has no end in inches: to the step of the chart.
+  expect(offsetAmount(10 * um, inch)).toBe('+0.0004');
 });

@@ -11,6 +11,8 @@ function facts(
 ): ZoneWordFacts {
   return {
     run: { dial },
+    feature: { kind: 'outside' },
+    dialUnit: 'mm',
     pieces: Array.from({ length: 60 }, (_, i) => ({ mark: `W${i + 1}`, ordinal: i + 1 })),
     zones: {
       steps: [],
@@ -109,12 +111,25 @@ describe('zoneWords', () => {
       step('W7', 'yellow low', 'move the mean'),
     ];
     const up = { onDiameterPm: 25_400_000, onDialPm: 25_400_000 };
-    expect(
-      zoneWords(facts({ state: 'stop', steps: low, move: up }, 'diameter'), inch),
-    ).toMatchObject({
+    const thou = { ...facts({ state: 'stop', steps: low, move: up }, 'diameter'), dialUnit: 'in' };
+    expect(zoneWords(thou as ZoneWordFacts, inch)).toMatchObject({
       title: 'Move it 0.0010 larger',
       says: 'W6 and W7 are both low. On the diameter dial that is 0.0010. Then five in a row again.',
     });
+    // A dial in thou on a job in millimetres says what stands on it, every digit.
+    const half = {
+      ...thou,
+      zones: { ...thou.zones, move: { onDiameterPm: -12_700_000, onDialPm: -12_700_000 } },
+    };
+    expect(zoneWords(half as ZoneWordFacts, mm)).toMatchObject({
+      title: 'Move it 0.0005 in smaller',
+      says: 'W6 and W7 are both low. On the diameter dial that is 0.0005 in. Then five in a row again.',
+    });
+    const length = {
+      ...facts({ state: 'stop', steps, move }, 'diameter'),
+      feature: { kind: 'length' },
+    };
+    expect(zoneWords(length as ZoneWordFacts, mm).says).toContain('On its dial that is 0.008.');
     expect(zoneWords(facts({ state: 'stop', steps, move: null }), mm)).toMatchObject({
       title: 'Adjust',
       says: 'W6 and W7 are both high. The middle is less than half a division away: turn the insert or find what moved. Then five in a row again.',
@@ -143,10 +158,11 @@ describe('zoneWords', () => {
 
 describe('zoneSpreadWords', () => {
   it('warns where the scatter leaves no room for zones', () => {
-    expect(zoneSpreadWords(0.8)).toBe(
+    expect(zoneSpreadWords(0.8, mm)).toBe(
       'Zones want the limits at least six scatters apart; here they are 4.8. They will stop for nothing, and pieces between samples may be out.',
     );
-    expect(zoneSpreadWords(1)).toBe('');
-    expect(zoneSpreadWords(null)).toBe('');
+    expect(zoneSpreadWords(0.8, { unit: 'mm', decimal: ',' })).toContain('here they are 4,8.');
+    expect(zoneSpreadWords(1, mm)).toBe('');
+    expect(zoneSpreadWords(null, mm)).toBe('');
   });
 });

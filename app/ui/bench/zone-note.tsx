@@ -1,8 +1,8 @@
 'use client';
 
 import { zoneRun } from '@/lib/rules/zone-run';
-import { zoneWords } from '@/lib/text/zone-words';
 import { useThings } from '../job/use-things';
+import { runSays } from '../runs/run-says';
 import { ZoneActs } from '../runs/zone-acts';
 import type { Bench } from './use-bench';
 import styles from './zone-note.module.css';
@@ -30,7 +30,7 @@ export function ZoneNote({ bench, onDone }: Props) {
       </p>
     );
   }
-  const words = zoneWords({ ...run, zones }, chosen);
+  const words = runSays(run, chosen);
   return (
     <section className={styles.zones} data-decide={words.decide || undefined} aria-label="By zones">
       <p className={styles.says} role={words.decide ? 'alert' : 'status'}>

@@ -1,19 +1,18 @@
 'use client';
 
 import { useState } from 'react';
-import { parseSigned } from '@/lib/rules/parse-signed';
 import type { RunView } from '@/lib/rules/run-view';
+import { isOnDiameter } from '@/lib/schema/feature-kinds';
 import type { RunEvent, RunEventKind } from '@/lib/schema/run';
 import { eventKinds, eventWords } from '@/lib/text/event-words';
-import { lengthWords } from '@/lib/text/length-words';
-import { shownLength } from '@/lib/text/shown-size';
-import { chartStepPm } from '@/lib/text/chart-step';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
 import { Choice } from '../primitives/choice';
 import { Field, SelectField } from '../primitives/field';
+import type { Dial } from './dial-fields';
 import styles from './events.module.css';
+import { movedField } from './moved-field';
 import { useEvent } from './use-event';
 
 type Props = {
@@ -24,8 +23,6 @@ type Props = {
   onDone: () => void;
 };
 
-type Dial = 'radius' | 'diameter';
-
 /** Everything about an event: what, after which piece, how far an offset was moved and on which dial. */
 export function EventForm({ run, event, kind: firstKind = 'insert changed', onDone }: Props) {
   const { chosen } = useJob();
@@ -35,17 +32,10 @@ export function EventForm({ run, event, kind: firstKind = 'insert changed', onDo
   const [kind, setKind] = useState<RunEventKind>(event?.kind ?? firstKind);
   const [after, setAfter] = useState(markAt(run, event?.afterOrdinal));
   const [remark, setRemark] = useState(event?.note ?? '');
-  const [dial, setDial] = useState<Dial>(event?.offsetDial ?? run.run.dial);
-  const [moved, setMoved] = useState(() =>
-    event === undefined || event.offsetPm === null
-      ? ''
-      : shownLength(
-          Math.round(event.offsetPm / perDial(dial)),
-          chartStepPm[chosen.unit],
-          chosen,
-          'always',
-        ),
-  );
+  const firstDial = event?.offsetDial ?? run.run.dial;
+  const [dial, setDial] = useState<Dial>(firstDial);
+  const firstMoved = movedField.text(event, firstDial, chosen);
+  const [moved, setMoved] = useState(firstMoved);
   const [errors, setErrors] = useState<{ after?: string; moved?: string }>({});
   return (
     <form
@@ -68,15 +58,17 @@ export function EventForm({ run, event, kind: firstKind = 'insert changed', onDo
       />
       {kind === 'offset moved' && (
         <>
-          <Choice<Dial>
-            label="Put in on the dial of"
-            value={dial}
-            onChange={setDial}
-            options={[
-              { value: 'radius', label: 'Radius' },
-              { value: 'diameter', label: 'Diameter' },
-            ]}
-          />
+          {isOnDiameter(run.feature.kind) && (
+            <Choice<Dial>
+              label="Put in on the dial of"
+              value={dial}
+              onChange={setDial}
+              options={[
+                { value: 'radius', label: 'Radius' },
+                { value: 'diameter', label: 'Diameter' },
+              ]}
+            />
+          )}
           <Field
             label="Moved by, on that dial"
             hint={`${chosen.unit}; a minus is smaller`}
@@ -133,18 +125,14 @@ export function EventForm({ run, event, kind: firstKind = 'insert changed', onDo
     if (done) onDone();
   }
 
-  /** On diameter, pm; null where nothing was typed, undefined where it cannot be read: the field says why. */
+  /** On diameter, pm, to the picometre as it was kept where nobody changed it; undefined: the field says why. */
   function readMoved(): number | null | undefined {
-    if (moved.trim() === '') return null;
-    const read = parseSigned(moved, chosen);
-    if (read.kind === 'length') return read.pm * perDial(dial);
-    setErrors({ moved: lengthWords(read, moved) });
+    if (event !== undefined && moved === firstMoved && dial === firstDial) return event.offsetPm;
+    const read = movedField.read(moved, dial, chosen);
+    if (typeof read !== 'string') return read.pm;
+    setErrors({ moved: read });
     return undefined;
   }
-}
-
-function perDial(dial: Dial): 1 | 2 {
-  return dial === 'radius' ? 2 : 1;
 }
 
 function markAt(run: RunView, ordinal: number | undefined): string {

@@ -1,11 +1,11 @@
 'use client';
 
 import { useState } from 'react';
+import { dialUnit } from '@/lib/rules/cuts/slide';
 import type { RunView } from '@/lib/rules/run-view';
 import type { RunEventKind } from '@/lib/schema/run';
 import { eventKinds, eventWords } from '@/lib/text/event-words';
-import { shownLength } from '@/lib/text/shown-size';
-import { chartStepPm } from '@/lib/text/chart-step';
+import { offsetFigures } from '@/lib/text/offset-words';
 import { useJob } from '../job/job-provider';
 import { EventForm } from './event-form';
 import styles from './events.module.css';
@@ -27,7 +27,8 @@ export function EventRow({ run, bench = false, onDone }: Props) {
   const lastEvent = run.events.findLast(
     ({ afterOrdinal }) => afterOrdinal === (last?.ordinal ?? 0),
   );
-  const advised = run.piecesLeft === 0 ? run.offset : null;
+  // By zones, the zones alone say what to move.
+  const advised = run.piecesLeft === 0 && !run.run.zones ? run.offset : null;
   const tap = async (kind: RunEventKind) => {
     if (kind === 'offset moved') return setAsking(true);
     if (await note(kind)) onDone?.();
@@ -55,7 +56,7 @@ export function EventRow({ run, bench = false, onDone }: Props) {
               }).then((done) => done && onDone?.())
             }
           >
-            Moved {shownLength(advised.onDiameterPm, chartStepPm[chosen.unit], chosen, 'always')}
+            Moved {offsetFigures(advised, dialUnit(run.run, chosen.unit), chosen).offset}
           </button>
         )}
         {eventKinds.map((kind) => (

@@ -1,11 +1,11 @@
 'use client';
 
+import { dialUnit } from '@/lib/rules/cuts/slide';
 import type { RunView } from '@/lib/rules/run-view';
 import type { ZoneRun } from '@/lib/rules/zone-run';
 import type { RunEventKind } from '@/lib/schema/run';
 import { eventWords } from '@/lib/text/event-words';
-import { shownLength } from '@/lib/text/shown-size';
-import { chartStepPm } from '@/lib/text/chart-step';
+import { offsetFigures } from '@/lib/text/offset-words';
 import { useJob } from '../job/job-provider';
 import { Button } from '../primitives/button';
 import { useEvent } from './use-event';
@@ -20,9 +20,7 @@ export function ZoneActs({ run, zones, onDone }: Props) {
   if (zones.state !== 'stop') return null;
   const { move } = zones;
   const moved =
-    move === null
-      ? null
-      : shownLength(move.onDiameterPm, chartStepPm[chosen.unit], chosen, 'always');
+    move === null ? null : offsetFigures(move, dialUnit(run.run, chosen.unit), chosen).offset;
   return (
     <div className={styles.acts}>
       {move !== null && moved !== null && (

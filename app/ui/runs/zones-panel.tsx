@@ -2,11 +2,12 @@
 
 import type { RunView } from '@/lib/rules/run-view';
 import type { ZoneRun } from '@/lib/rules/zone-run';
-import { zoneName, zoneSpreadWords, zoneWords } from '@/lib/text/zone-words';
+import { zoneName, zoneSpreadWords } from '@/lib/text/zone-words';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Choice } from '../primitives/choice';
 import { Panel } from '../primitives/panel';
+import { runSays } from './run-says';
 import { ZoneActs } from './zone-acts';
 import styles from './zones.module.css';
 
@@ -17,8 +18,8 @@ export function ZonesPanel({ run, zones }: { run: RunView; zones: ZoneRun }) {
   const { chosen } = useJob();
   const { change, trouble, busy } = useThings();
   const isOn = run.run.zones;
-  const words = isOn ? zoneWords({ ...run, zones }, chosen) : null;
-  const spread = isOn ? zoneSpreadWords(zones.spreadFits) : '';
+  const words = isOn ? runSays(run, chosen) : null;
+  const spread = isOn ? zoneSpreadWords(zones.spreadFits, chosen) : '';
   return (
     <Panel title={words?.title ?? 'By zones'} decide={words?.decide ?? false}>
       <div className={styles.panel}>
