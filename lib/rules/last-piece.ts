@@ -17,12 +17,13 @@ const leastPieces = 6;
 const picoPerMilli = 1e9;
 
 /**
- * The last piece against the line through the others since the last event; null where they are too few.
+ * The last piece against the line through the others since the last event; null where they are too few, or too
+ * coarsely measured, for a line.
  * An answer to a piece within the band only adds to the scatter, so none is advised.
  */
 export function lastPiece(view: RunView): LastPiece | null {
   const since = view.points.filter(({ earlier }) => !earlier);
-  if (since.length < leastPieces) return null;
+  if (since.length < leastPieces || view.drift?.kind !== 'line') return null;
   const before = since.slice(0, -1);
   const last = since.at(-1)!;
   const offMm = (pm: number) => (pm - view.nominalPm) / picoPerMilli;

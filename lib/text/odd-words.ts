@@ -56,6 +56,14 @@ function likely(slip: OddFacts['slip'], shown: Shown): string {
   return `${slip.text} looks like ${slips[slip.kind]}${instead}.`;
 }
 
+/** Beside what a run says while odd pieces count in it. */
+export function oddFirstWords(marks: readonly string[]): string {
+  const [last, before] = [marks.at(-1)!, marks.slice(0, -1).join(', ')];
+  return before === ''
+    ? `${last} stands off the line and counts in this: settle it first.`
+    : `${before} and ${last} stand off the line and count in this: settle them first.`;
+}
+
 /** The reason offered when a reading is set aside. */
 export function asideReason(slip: OddFacts['slip']): string {
   return slip === null || slip.kind === null ? 'off the line' : `off the line: ${slips[slip.kind]}`;

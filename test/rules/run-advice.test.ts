@@ -69,6 +69,12 @@ describe('the last piece', () => {
     expect(found.offPm / um).toBeLessThan(-5.5);
   });
 
+  it('of sizes too alike for a line is not judged against one', () => {
+    const coarse = [0, -10, 0, 0, -10, 0, 0, 0];
+    expect(smallRun({ sizes: coarse }).drift).toMatchObject({ reason: 'too-few-sizes' });
+    expect(lastPiece(smallRun({ sizes: coarse }))).toBeNull();
+  });
+
   it('of five is not judged', () => {
     expect(lastPiece(smallRun({ sizes: line.slice(0, 5) }))).toBeNull();
   });

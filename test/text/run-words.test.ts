@@ -15,7 +15,14 @@ import {
   linelessWords,
 } from '@/lib/text/control-words';
 import { eventToSend, eventTroubleWords, eventWords } from '@/lib/text/event-words';
-import { asideReason, oddAnswers, oddSays, oddWords, withWithoutWords } from '@/lib/text/odd-words';
+import {
+  asideReason,
+  oddAnswers,
+  oddFirstWords,
+  oddSays,
+  oddWords,
+  withWithoutWords,
+} from '@/lib/text/odd-words';
 import {
   lastPieceWords,
   nextMeasureWords,
@@ -393,6 +400,15 @@ describe('odd pieces in words', () => {
     );
     expect(oddSays).toContain('outlier test about a line');
     expect(Object.values(oddAnswers)).toEqual(['Measure it again', 'It is right', 'Set it aside']);
+  });
+
+  it('are to be settled before what they count in is acted on', () => {
+    expect(oddFirstWords(['W7'])).toBe(
+      'W7 stands off the line and counts in this: settle it first.',
+    );
+    expect(oddFirstWords(['W7', 'W9', 'W12'])).toBe(
+      'W7, W9 and W12 stand off the line and count in this: settle them first.',
+    );
   });
 
   it('offer the slip as the reason', () => {

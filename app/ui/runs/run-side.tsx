@@ -8,8 +8,9 @@ import type { RunView } from '@/lib/rules/run-view';
 import { steadyOffset } from '@/lib/rules/steady-offset';
 import { zoneRun } from '@/lib/rules/zone-run';
 import { capital } from '@/lib/text/capital';
-import { driftWords, slopeFigure } from '@/lib/text/drift-words';
-import { lastPieceWords, nextMeasureWords, steadyWords } from '@/lib/text/run-advice-words';
+import { slopeFigure } from '@/lib/text/drift-words';
+import { oddFirstWords } from '@/lib/text/odd-words';
+import { lastPieceWords, nextMeasureWords } from '@/lib/text/run-advice-words';
 import { chartStepPm } from '@/lib/text/chart-step';
 import { turnWord } from '@/lib/text/turn-word';
 import { useJob } from '../job/job-provider';
@@ -22,6 +23,7 @@ import { EffectPanel } from './effect-panel';
 import { NoteEvent } from './note-event';
 import { OddPanel } from './odd-panel';
 import { OffsetFigures } from './offset-figures';
+import { runSays } from './run-says';
 import styles from './runs.module.css';
 import { ZonesPanel } from './zones-panel';
 
@@ -30,8 +32,7 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
   const { chosen } = useJob();
   const [noting, setNoting] = useState(false);
   const steady = useMemo(() => steadyOffset(run), [run]);
-  const drift = driftWords(run, chosen);
-  const words = steady === null ? drift : steadyWords(steady.side);
+  const words = runSays(run, chosen);
   const next = nextMeasure(run);
   const each = turnWord(run.features);
   const last = useMemo(() => lastPiece(run), [run]);
@@ -42,14 +43,17 @@ export function RunSide({ run, odd }: { run: RunView; odd: OddPieces }) {
     zones === null
       ? (next?.place ?? null)
       : (run.pieces.find(({ ordinal }) => ordinal === zones.nextOrdinal) ?? null);
-  const waits = (run.piecesLeft !== null && next !== null) || steady !== null;
+  const unsettled = odd.odd.filter(({ saidRight, point }) => !saidRight && !point.earlier);
   const bench = `/jobs/${run.run.jobId}/bench?feature=`;
   return (
     <div className={styles.side}>
       {zones !== null && <ZonesPanel run={run} zones={zones} />}
       {zones === null && (
-        <Panel title={words.title} decide={waits}>
+        <Panel title={words.title} decide={words.decide}>
           <p className="t-sentence">{words.says}</p>
+          {unsettled.length > 0 && (
+            <p className="t-sentence">{oddFirstWords(unsettled.map(({ point }) => point.mark))}</p>
+          )}
           {run.offset !== null && next !== null && (
             <OffsetFigures
               run={run}
@@ -144,7 +148,8 @@ function DriftFigures({ run }: { run: RunView }) {
 function Stretch({ run }: { run: RunView }) {
   const { chosen } = useJob();
   const since = run.points.filter((point) => !point.earlier);
-  if (since.length === 0) return null;
+  const { lowerPm, upperPm } = run.limits;
+  if (since.length === 0 || (lowerPm === null && upperPm === null)) return null;
   return (
     <div className={styles.stretch}>
       <Panel>
@@ -155,8 +160,8 @@ function Stretch({ run }: { run: RunView }) {
             unit: chosen.unit,
             decimal: chosen.decimal,
             resolutionPm: chartStepPm[chosen.unit],
-            lowerPm: run.limits.lowerPm,
-            upperPm: run.limits.upperPm,
+            lowerPm,
+            upperPm,
             readings: since.map(({ valuePm }, index) => ({
               valuePm,
               state: 'counted',

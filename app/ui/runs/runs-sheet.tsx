@@ -4,7 +4,6 @@ import { useCallback, useMemo, useRef, useState } from 'react';
 import { oddPieces, type OddPieces } from '@/lib/rules/odd-pieces';
 import { runDoubts } from '@/lib/rules/run-doubts';
 import type { RunView } from '@/lib/rules/run-view';
-import { driftWords } from '@/lib/text/drift-words';
 import { runDoubtWords } from '@/lib/text/run-doubt-words';
 import { runHeadWords, runSentence } from '@/lib/text/run-words';
 import { Chart } from '../charts/chart';
@@ -24,6 +23,7 @@ import { EventRow } from './event-row';
 import { NewRun } from './new-run';
 import { runCsv } from './run-csv';
 import { runName } from './run-name';
+import { runSays } from './run-says';
 import { RunSide } from './run-side';
 import { RunTable } from './run-table';
 import { SaveChart } from './save-chart';
@@ -134,7 +134,7 @@ function RunChart({ run, odd }: { run: RunView; odd: OddPieces }) {
   const data = useMemo(() => runChartData(run, chosen, odd.odd), [run, chosen, odd]);
   const config = useCallback((palette: Palette) => runChartConfig(data, palette), [data]);
   const box = useRef<HTMLDivElement>(null);
-  const title = runSentence(run, driftWords(run, chosen), chosen);
+  const title = runSentence(run, runSays(run, chosen), chosen);
   return (
     <section className={styles.chart} aria-label="Run chart">
       <p className={styles.remark}>{data.heightTitle}</p>

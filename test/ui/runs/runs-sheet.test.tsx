@@ -14,12 +14,17 @@ function drawn(small: SmallRun): string {
 }
 
 function shown(sheet: JobSheet): string {
-  const html = renderToStaticMarkup(
+  return markup(sheet)
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/\s+/g, ' ');
+}
+
+function markup(sheet: JobSheet): string {
+  return renderToStaticMarkup(
     <JobProvider sheet={sheet} chosen={{ unit: 'mm', decimal: '.', hand: 'right', personId: null }}>
       <RunsSheet />
     </JobProvider>,
   );
-  return html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
 }
 
 const drifting = [-9, -7, -6, -4, -3, -1, 0, 2];
@@ -66,6 +71,38 @@ describe('the Runs sheet', () => {
     expect(text).toContain('Growing, each piece');
     expect(text.match(/Log W\d+/g)).toHaveLength(1);
     expect(text).toContain('Log W9');
+  });
+
+  it('asks for a decision where there is something to do, and not where the batch ends before', () => {
+    const asks = (text: SmallRun) => markup(smallRunSheet(text)).includes('decide');
+    expect(asks({ ...small, of: 30 })).toBe(true);
+    expect(asks({ ...small, of: 10 })).toBe(false);
+    expect(asks({ ...small, of: 8 })).toBe(false);
+  });
+
+  it('asks for an odd piece to be settled before what it counts in is acted on', () => {
+    const sizes = [...wander(12, 1, -13), 25];
+    const says = 'W13 stands off the line and counts in this: settle it first.';
+    expect(drawn({ sizes, of: 30 })).toContain(says);
+    // Before an event that starts afresh it counts in nothing that is said.
+    const events = [{ kind: 'insert changed', afterOrdinal: 13 }] as const;
+    expect(drawn({ sizes: [...sizes, -13, -12], events, of: 30 })).not.toContain('settle it first');
+  });
+
+  it('shows the pieces on the drawn limits, and nothing where none are drawn', () => {
+    const says = 'Since the last event, on the drawn limits';
+    expect(drawn({ ...small, feature: { lowerPm: null, upperPm: 10 * um } })).toContain(says);
+    expect(drawn({ ...small, feature: { lowerPm: null, upperPm: null } })).not.toContain(says);
+  });
+
+  it('offers the move of the drift in one tap when it is due, and by zones no other than theirs', () => {
+    const due = { sizes: [...drifting, 8, 9], feature: small.feature, of: 30 };
+    const run = { dial: 'radius', divisionPm: um / 2 } as const;
+    expect(drawn({ ...due, run })).toMatch(/Moved −0\.01\d/);
+    // Two in the high quarter, 8.5 over the middle of the limits: 4.25 on the radius, eight divisions of 0.5.
+    const zones = drawn({ ...due, run: { ...run, zones: true } });
+    expect(zones.match(/Moved [^ ]+/g)).toEqual(['Moved −0.008']);
+    expect(zones).toContain('Move it 0.008 smaller');
   });
 
   it('counts turns where a piece has several of its features', () => {
