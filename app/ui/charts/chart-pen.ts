@@ -48,13 +48,26 @@ export function write(
   { ctx }: Pen,
   text: string,
   at: readonly [number, number],
-  how: { colour: string; font: string; align?: CanvasTextAlign; baseline?: CanvasTextBaseline },
+  how: {
+    colour: string;
+    font: string;
+    align?: CanvasTextAlign;
+    baseline?: CanvasTextBaseline;
+    /** Lies on what is drawn there, which stops short of it. */
+    over?: string;
+  },
 ): void {
   ctx.save();
   ctx.fillStyle = how.colour;
   ctx.font = `${how.font} ${figure}`;
   ctx.textAlign = how.align ?? 'left';
   ctx.textBaseline = how.baseline ?? 'middle';
+  if (how.over !== undefined) {
+    ctx.strokeStyle = how.over;
+    ctx.lineWidth = 5;
+    ctx.lineJoin = 'round';
+    ctx.strokeText(text, at[0], at[1]);
+  }
   ctx.fillText(text, at[0], at[1]);
   ctx.restore();
 }

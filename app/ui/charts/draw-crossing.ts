@@ -49,6 +49,7 @@ export function drawCrossing(pen: Pen, data: RunChartData): void {
     colour: palette.warm,
     font: '700 16px',
     align: 'right',
+    over: palette.sheet,
   });
   stroke(pen, palette.warm, 1.5, [
     [right - 20, wordsY + (wordsY < py ? 12 : -12)],
@@ -74,6 +75,7 @@ function drawMeetsInCorner(pen: Pen, { crossing, lower, upper }: RunChartData): 
       colour: palette.warm,
       font: '700 14px',
       align: 'right',
+      over: palette.sheet,
     }),
   );
 }

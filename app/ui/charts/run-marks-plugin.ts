@@ -210,8 +210,8 @@ function drawEvents(pen: Pen, { events, actAfter, crossing }: RunChartData): voi
     write(pen, below.text, [middle, foot + 27], { colour, font: '12px', align: 'center' });
   };
   if (actAfter !== null) {
-    // From the limit it is for, where that is the upper one, down to its foot.
-    const top = crossing?.side === 'upper' ? pen.y(crossing.height) + 14 : area.top;
+    // From the limit it is for down to its foot.
+    const top = crossing === null ? area.top : pen.y(crossing.height) + 14;
     flag(actAfter + 0.5, 'Act here', 'offset or new insert', palette.warm, top);
   }
   for (const event of events) {
@@ -241,5 +241,9 @@ function drawLastLabel(pen: Pen, { points, line }: RunChartData): void {
   });
   const marks = [...points, ...(line ?? [])].map(placed);
   const at = labelPlace(placed(last), width, pen.area, marks);
-  write(pen, last.label, [at.x, at.y], { colour: pen.palette.blue, font: '700 16px' });
+  write(pen, last.label, [at.x, at.y], {
+    colour: pen.palette.blue,
+    font: '700 16px',
+    over: pen.palette.sheet,
+  });
 }

@@ -17,6 +17,7 @@ function drawn(small: SmallRun, area = plot) {
   const data = runChartData(smallRun(small), { unit: 'mm', decimal: '.' });
   const lines: Line[] = [];
   const texts: { text: string; y: number; from: number; to: number }[] = [];
+  const cleared: string[] = [];
   const pen: Record<string, unknown> = {};
   let path: [number, number][] = [];
   const acts: Record<string, (...given: never[]) => unknown> = {
@@ -25,6 +26,7 @@ function drawn(small: SmallRun, area = plot) {
     moveTo: (x: number, y: number) => path.push([x, y]),
     lineTo: (x: number, y: number) => path.push([x, y]),
     stroke: () => lines.push({ colour: pen.strokeStyle, width: pen.lineWidth, points: path }),
+    strokeText: (text: string) => cleared.push(text),
     fillText: (text: string, x: number, y: number) => {
       const width = letterPx * text.length;
       const share = { left: 0, start: 0, center: 0.5, right: 1 }[String(pen.textAlign)] ?? 0;
@@ -49,7 +51,7 @@ function drawn(small: SmallRun, area = plot) {
   plugin.beforeDatasetsDraw!(chart as never, {} as never, {} as never);
   plugin.afterDatasetsDraw!(chart as never, {} as never, {} as never, false);
   const warm = lines.filter(({ colour }) => colour === 'warm');
-  return { data, texts, warm, x, y };
+  return { data, texts, cleared, warm, x, y };
 }
 
 const rising = [-9, -7, -6, -4, -3, -1, 0, 2];
@@ -70,12 +72,12 @@ describe('the marks of a run chart', () => {
     const down = { sizes: rising.map((um) => 80 - um), feature: limits(70, 100), of: 20 };
     const lower = drawn(down);
     expect(lower.data.crossing!.side).toBe('lower');
-    expect(lower.warm[0]!.points.map(([, py]) => py)).toEqual([plot.top, plot.bottom + 20]);
+    expect(lower.warm[0]!.points.map(([, py]) => py)).toEqual([lower.y(70) + 14, plot.bottom + 20]);
   });
 
   it('say where it meets the limit within the plot, on two lines where one is too wide', () => {
     for (const sign of [1, -1]) {
-      const { texts, y } = drawn({
+      const { texts, cleared, y } = drawn({
         sizes: rising.map((um) => sign * um),
         feature: limits(-10, 10),
         of: 14,
@@ -83,6 +85,8 @@ describe('the marks of a run chart', () => {
       const said = texts.filter(({ text }) => /limit|^W\d+ to|^at W/.test(text));
       expect(said.map(({ text }) => text).join(' ')).toMatch(/^meets the limit, W\d+ to W\d+$/);
       expect(said).toHaveLength(2);
+      // What is drawn there stops short of them.
+      for (const { text } of said) expect(cleared).toContain(text);
       for (const one of said) {
         expect(one.from).toBeGreaterThan(plot.left);
         expect(one.to).toBeLessThan(plot.right);
@@ -138,6 +142,7 @@ describe('the radius of a dot', () => {
   it('is full where there is room, half of what one turn takes where there is less, and never nothing', () => {
     expect([at(800), at(220), at(160), at(80), at(20)]).toEqual([5.5, 5.5, 4, 2, 2]);
     expect(dotRadius(7, along)({ chart: {} })).toBe(7);
+    expect(dotRadius(7, along)({ chart: { chartArea: { width: 110 } } })).toBe(3.5);
   });
 
   it('is that of the pieces and of the last one', () => {
@@ -149,5 +154,7 @@ describe('the radius of a dot', () => {
     };
     expect([radius('pieces', 900), radius('last piece', 900)]).toEqual([5.5, 7]);
     expect(radius('pieces', 176)).toBeLessThan(2.5);
+    // Crowded too, the last stands out by more than its colour.
+    expect(radius('last piece', 176) / radius('pieces', 176)).toBeCloseTo(7 / 5.5, 9);
   });
 });
