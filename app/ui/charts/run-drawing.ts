@@ -21,7 +21,14 @@ export function runDrawing(data: RunChartData): Drawing {
     words:
       crossing === null
         ? []
-        : [{ ordinal: crossing.first, height: crossing.height, text: crossing.words }],
+        : [
+            {
+              ordinal: crossing.first,
+              height: crossing.height,
+              text: crossing.words,
+              free: crossing.side === 'upper' ? 'over' : 'under',
+            },
+          ],
     finest: 1,
     decimal: data.decimal,
     hatched: line === null ? null : [...of('high'), ...of('low').toReversed()],

@@ -84,9 +84,9 @@ function plotSvg(drawing: Drawing, index: number): string {
     parts.push(line(x(ordinal), bottom, x(ordinal), bottom + (says === null ? 4 : 8), 1.5));
     if (says !== null) parts.push(text(x(ordinal), bottom + 22, 'middle', says));
   }
-  for (const { ordinal, height, text: says } of drawing.words) {
-    // On the inner side of its line; left of its place where there is room, else where the plot begins.
-    const py = y(height) + (y(height) < plot.top + plot.height / 2 ? 24 : -18);
+  for (const { ordinal, height, text: says, free } of drawing.words) {
+    // Left of its place where there is room, else where the plot begins.
+    const py = y(height) + (free === 'over' ? -16 : 20);
     // What lies beyond the plot is said at its edge.
     const px = Math.min(x(ordinal), right);
     const isBeside = px - plot.left > 10 + textWidth({ text: says, sizePx: axisTextPx });

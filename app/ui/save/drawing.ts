@@ -21,8 +21,8 @@ export type Drawing = {
   across: { height: number; width: number; dash?: string; name: string }[];
   /** Named at the right end and not drawn. */
   ends: { height: number; name: string }[];
-  /** Said beside a place on the plot. */
-  words: (DrawnAt & { text: string })[];
+  /** Said beside a place on the plot, on the side of it that is free. */
+  words: (DrawnAt & { text: string; free: 'over' | 'under' })[];
   events: { ordinal: number; title: string }[];
 };
 

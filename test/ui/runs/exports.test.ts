@@ -111,6 +111,30 @@ describe('a run chart as a drawing', () => {
     );
   });
 
+  it('says where the drift meets its limit off the band: beyond that limit, on the plot', () => {
+    const svgOf = (sizes: readonly number[], feature: object, of: number) => {
+      const drawn = runDrawing(runChartData(smallRun({ sizes, feature, of }), mm));
+      const said = /<text x="[\d.]+" y="([\d.]+)"[^>]*>meets/.exec(drawingSvg([drawn], ''));
+      const { min, max } = drawn.up;
+      // The scale goes so far beyond its outermost limit that the words are still on the plot.
+      expect(Number(said![1])).toBeGreaterThan(28 + 10);
+      expect(Number(said![1])).toBeLessThan(28 + 448);
+      // The plot is 448 high from 28 on; a line of text stands 5 below its middle.
+      const limit = 28 + ((max - drawn.words[0]!.height) / (max - min)) * 448;
+      return Number(said![1]) - 5 - limit;
+    };
+    const sizes = [-9, -7, -6, -4, -3, -1, 0, 2];
+    const near = { lowerPm: -10_000_000, upperPm: 10_000_000 };
+    expect(svgOf(sizes, near, 24)).toBeCloseTo(-16, 1);
+    expect(
+      svgOf(
+        sizes.map((um) => -um),
+        near,
+        24,
+      ),
+    ).toBeCloseTo(20, 1);
+  });
+
   it('rings a piece that is odd, and leaves those before an event that starts afresh hollow', () => {
     const sizes = [...wander(12, 1, -13), 25];
     const odd = smallRun({ sizes, events: [{ kind: 'insert changed', afterOrdinal: 2 }] });

@@ -105,6 +105,15 @@ describe('the Runs sheet', () => {
     expect(zones).toContain('Move it 0.008 smaller');
   });
 
+  it('leaves off the paper what is there to be pressed: the events that can be noted, the offer of zones', () => {
+    const html = (zones: boolean) =>
+      markup(smallRunSheet({ ...small, run: { ...small.run, zones } }));
+    expect(html(false)).toMatch(/<section class="[^"]*not-on-paper" aria-label="Note an event"/);
+    const zonesOff = /<div class="not-on-paper"><section [^>]*><div[^>]*><h2[^>]*>By zones</;
+    expect(html(false)).toMatch(zonesOff);
+    expect(html(true)).not.toMatch(/<div class="not-on-paper"><section /);
+  });
+
   it('counts turns where a piece has several of its features', () => {
     const sheet = smallRunSheet({ ...small, of: 30, run: { ...small.run, alikeIds: ['pin'] } });
     const [boss] = sheet.features;
