@@ -39,13 +39,20 @@ export type NoCapabilityReason =
 
 const wanted = 30;
 
-/** A line of figures, each with its limits; and sentences: what they mean, or why there are none. */
+/**
+ * A line of figures, each with its limits; and sentences: what they mean, or why there are none. `each` is what moves
+ * along the axis of the run.
+ */
 export function capabilityWords(
   facts: CapabilityFacts,
+  each: 'piece' | 'turn',
   shown: Shown,
 ): { rows: { label: string; figure: string; range: string }[]; says: string[] } {
   if (facts.kind === 'none') {
-    return { rows: [], says: facts.reasons.map((reason) => reasonWords(reason, facts, shown)) };
+    return {
+      rows: [],
+      says: facts.reasons.map((reason) => reasonWords(reason, facts, each, shown)),
+    };
   }
   const row = (label: string, { value, low, high }: Index) => ({
     label,
@@ -55,7 +62,7 @@ export function capabilityWords(
   return {
     rows: [...(facts.cp === null ? [] : [row('Cp', facts.cp)]), row('Cpk', facts.cpk)],
     says: [
-      `ISO 22514, from ${facts.pieces} steady pieces, limits at 95 %. ${shareWords(facts.outside)}`,
+      `ISO 22514, from ${facts.pieces} steady ${each}s, limits at 95 %. ${shareWords(facts.outside)}`,
       betweenWords(facts, shown),
     ],
   };
@@ -64,6 +71,7 @@ export function capabilityWords(
 function reasonWords(
   reason: NoCapabilityReason,
   { pieces, tolerancePm }: { pieces: number; tolerancePm: number | null },
+  each: 'piece' | 'turn',
   shown: Shown,
 ): string {
   switch (reason) {
@@ -74,10 +82,10 @@ function reasonWords(
     case 'no spread':
       return 'Every piece reads the same: the gauge shows no spread to go by. Measure with a finer one.';
     case 'too few':
-      if (pieces === 0) return 'Nothing is measured yet. Thirty steady pieces are wanted.';
-      return `${capital(countWord(pieces))} ${pieces === 1 ? 'piece is' : 'pieces are'} too few to say: thirty steady ones are wanted, ${wanted - pieces} more.`;
+      if (pieces === 0) return `Nothing is measured yet. Thirty steady ${each}s are wanted.`;
+      return `${capital(countWord(pieces))} ${each}${pieces === 1 ? ' is' : 's are'} too few to say: thirty steady ones are wanted, ${wanted - pieces} more.`;
     case 'drifting':
-      return 'It drifts between events, so there is no one spread to speak of. Hold it still by smaller offsets oftener, then thirty pieces.';
+      return `It drifts between events, so there is no one spread to speak of. Hold it still by smaller offsets oftener, then thirty ${each}s.`;
     case 'not steady':
       return 'A piece stands farther out than chance puts one of so many. Find what happened there, then thirty steady ones.';
     case 'gauge too coarse': {

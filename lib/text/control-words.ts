@@ -60,10 +60,10 @@ export type ControlFacts = {
 /** How many limits are settled by: textbooks ask for 20 to 25. */
 const settled = 20;
 
-/** Where the limits come from, and whether they may be trusted yet. */
-export function limitsWords(facts: ControlFacts): string {
+/** Where the limits come from, and whether they may be trusted yet; `each` is what moves along the axis. */
+export function limitsWords(facts: ControlFacts, each: 'piece' | 'turn'): string {
   const { base, baseMarks, grouped, trial, follow } = facts;
-  const what = grouped ? (base.count === 1 ? 'group' : 'groups') : 'pieces';
+  const what = grouped ? (base.count === 1 ? 'group' : 'groups') : `${each}s`;
   const from = `from ${base.count} ${what}, ${baseMarks[0]} to ${baseMarks[1]}`;
   const line = follow === 'line' ? ' They follow the drift line.' : '';
   if (!trial) return `Limits ${from}.${line}`;

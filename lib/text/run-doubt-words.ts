@@ -8,13 +8,15 @@ export type RunDoubtFacts =
   | { kind: 'limits differ' }
   | { kind: 'spreads differ'; p: number; spreads: readonly { name: string; scatterPm: number }[] };
 
-/** A doubt about the chart of a run, in a sentence that says what would settle it. */
-export function runDoubtWords(doubt: RunDoubtFacts, shown: Shown): string {
+/**
+ * A doubt about the chart of a run, in a sentence that says what would settle it; `each` is what moves along its axis.
+ */
+export function runDoubtWords(doubt: RunDoubtFacts, each: 'piece' | 'turn', shown: Shown): string {
   switch (doubt.kind) {
     case 'few sizes':
       return doubt.sizes === 1
-        ? `All ${doubt.pieces} pieces read the same: the gauge is too coarse to show their scatter.`
-        : `Only ${doubt.sizes} different sizes among ${doubt.pieces} pieces: the gauge is too coarse to show their scatter.`;
+        ? `All ${doubt.pieces} ${each}s read the same: the gauge is too coarse to show their scatter.`
+        : `Only ${doubt.sizes} different sizes among ${doubt.pieces} ${each}s: the gauge is too coarse to show their scatter.`;
     case 'coarse gauge': {
       const step = shownLength(doubt.resolutionPm, doubt.resolutionPm, shown);
       const tolerance = shownLength(doubt.tolerancePm, doubt.resolutionPm, shown);

@@ -50,24 +50,36 @@ describe('control charts in words', () => {
   } as const;
 
   it('say how much settles their limits, and who says so', () => {
-    expect(limitsWords({ ...facts, baseMarks: ['W1', 'W11'] })).toBe(
+    expect(limitsWords({ ...facts, baseMarks: ['W1', 'W11'] }, 'piece')).toBe(
       'Trial limits, from 11 pieces, W1 to W11: nine more settle them (Montgomery, Statistical Quality Control, asks for 20 to 25).',
     );
     expect(
-      limitsWords({ ...facts, grouped: true, base: { count: 19 }, baseMarks: ['W1', 'W95'] }),
+      limitsWords(
+        { ...facts, grouped: true, base: { count: 19 }, baseMarks: ['W1', 'W95'] },
+        'piece',
+      ),
     ).toContain('from 19 groups, W1 to W95: one more settles them');
     expect(
-      limitsWords({
-        ...facts,
-        trial: false,
-        follow: 'line',
-        base: { count: 24 },
-        baseMarks: ['W1', 'W24'],
-      }),
+      limitsWords(
+        {
+          ...facts,
+          trial: false,
+          follow: 'line',
+          base: { count: 24 },
+          baseMarks: ['W1', 'W24'],
+        },
+        'piece',
+      ),
     ).toBe('Limits from 24 pieces, W1 to W24. They follow the drift line.');
     expect(
-      limitsWords({ ...facts, grouped: true, base: { count: 1 }, baseMarks: ['W1', 'W5'] }),
+      limitsWords(
+        { ...facts, grouped: true, base: { count: 1 }, baseMarks: ['W1', 'W5'] },
+        'piece',
+      ),
     ).toContain('1 group,');
+    expect(limitsWords({ ...facts, baseMarks: ['W1', 'W11'] }, 'turn')).toContain(
+      'from 11 turns, W1 to W11',
+    );
     expect(withinPieceWords).toContain('limits of the means come out narrow');
   });
 
@@ -239,28 +251,35 @@ describe('signals in words', () => {
 
 describe('doubts in words', () => {
   it('say what the chart cannot be trusted for', () => {
-    expect(runDoubtWords({ kind: 'few sizes', sizes: 3, pieces: 11 }, mm)).toBe(
+    expect(runDoubtWords({ kind: 'few sizes', sizes: 3, pieces: 11 }, 'piece', mm)).toBe(
       'Only 3 different sizes among 11 pieces: the gauge is too coarse to show their scatter.',
     );
-    expect(runDoubtWords({ kind: 'few sizes', sizes: 1, pieces: 6 }, mm)).toBe(
+    expect(runDoubtWords({ kind: 'few sizes', sizes: 3, pieces: 11 }, 'turn', mm)).toContain(
+      'among 11 turns:',
+    );
+    expect(runDoubtWords({ kind: 'few sizes', sizes: 1, pieces: 6 }, 'piece', mm)).toBe(
       'All 6 pieces read the same: the gauge is too coarse to show their scatter.',
     );
     expect(
-      runDoubtWords({ kind: 'coarse gauge', resolutionPm: 5 * um, tolerancePm: 27 * um }, comma),
+      runDoubtWords(
+        { kind: 'coarse gauge', resolutionPm: 5 * um, tolerancePm: 27 * um },
+        'piece',
+        comma,
+      ),
     ).toBe(
       'One division of the gauge, 0,005, is more than a tenth of the 0,027 between the limits: the chart shows the gauge as much as the pieces.',
     );
-    expect(runDoubtWords({ kind: 'limits differ' }, mm)).toBe(
+    expect(runDoubtWords({ kind: 'limits differ' }, 'piece', mm)).toBe(
       'The features have not the same limits about their nominals: none is drawn.',
     );
     const spreads = [
       { name: 'Pin', scatterPm: 3 * um },
       { name: 'Boss', scatterPm: 0.6 * um },
     ];
-    expect(runDoubtWords({ kind: 'spreads differ', p: 0.0125, spreads }, mm)).toBe(
+    expect(runDoubtWords({ kind: 'spreads differ', p: 0.0125, spreads }, 'piece', mm)).toBe(
       "Pin scatters 0.0030, Boss 0.00060: not alike (Bartlett's test, about 1 in 80 by chance). Chart them apart.",
     );
-    expect(runDoubtWords({ kind: 'spreads differ', p: 1e-9, spreads }, mm)).toContain(
+    expect(runDoubtWords({ kind: 'spreads differ', p: 1e-9, spreads }, 'piece', mm)).toContain(
       'less than 1 in 1000 by chance',
     );
   });
@@ -283,6 +302,7 @@ describe('capability in words', () => {
         outside: 0.000_233,
         ...between,
       },
+      'piece',
       mm,
     );
     expect(words).toEqual({
@@ -305,6 +325,7 @@ describe('capability in words', () => {
           outside,
           ...between,
         },
+        'piece',
         comma,
       );
     expect(one(0.3).rows).toEqual([
@@ -326,6 +347,7 @@ describe('capability in words', () => {
           ...between,
           ...more,
         },
+        'piece',
         shown,
       ).says[1]!;
     const exact = { lowPm: 11_980 * um, highPm: 11_992 * um };
@@ -348,8 +370,11 @@ describe('capability in words', () => {
         : never,
       pieces = 12,
     ) =>
-      capabilityWords({ kind: 'none', reasons: [reason], pieces, tolerancePm: 27 * um }, mm)
-        .says[0];
+      capabilityWords(
+        { kind: 'none', reasons: [reason], pieces, tolerancePm: 27 * um },
+        'piece',
+        mm,
+      ).says[0];
     expect(says('no limits')).toBe(
       'The drawing gives no limits, so there is nothing to be capable of. With one it can be told.',
     );
@@ -374,9 +399,31 @@ describe('capability in words', () => {
     expect(
       capabilityWords(
         { kind: 'none', reasons: ['gauge too coarse'], pieces: 40, tolerancePm: null },
+        'piece',
         mm,
       ).says[0],
     ).toBe('The gauge is too coarse for these limits: measure with a finer gauge.');
+  });
+
+  it('count turns where a piece has several', () => {
+    const says = (reason: 'too few' | 'drifting', pieces: number) =>
+      capabilityWords({ kind: 'none', reasons: [reason], pieces, tolerancePm: 27 * um }, 'turn', mm)
+        .says[0];
+    expect(says('too few', 0)).toBe('Nothing is measured yet. Thirty steady turns are wanted.');
+    expect(says('too few', 1)).toContain('One turn is too few to say');
+    expect(says('too few', 28)).toContain('28 turns are too few to say: thirty steady ones');
+    expect(says('drifting', 40)).toContain('then thirty turns.');
+    const figures = {
+      kind: 'figures',
+      pieces: 40,
+      cp: null,
+      cpk: { value: 1, low: 0.7, high: 1.3 },
+      outside: 0.01,
+      between: { lowPm: 0, highPm: um },
+      resolutionPm: um,
+      fromNominal: true,
+    } as const;
+    expect(capabilityWords(figures, 'turn', mm).says[0]).toContain('from 40 steady turns,');
   });
 });
 

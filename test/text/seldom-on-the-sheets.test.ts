@@ -337,7 +337,7 @@ describe('a run', () => {
     ],
   ])('says why it has no capability: %s of %d', (reason, count, tolerancePm, says) => {
     const none = { kind: 'none', reasons: [reason], pieces: count, tolerancePm } as const;
-    expect(capabilityWords(none, shown)).toEqual({ rows: [], says: [says] });
+    expect(capabilityWords(none, 'piece', shown)).toEqual({ rows: [], says: [says] });
   });
 
   it.each([

@@ -4,6 +4,7 @@ import { useMemo } from 'react';
 import { capabilityView } from '@/lib/rules/capability-view';
 import type { RunView } from '@/lib/rules/run-view';
 import { capabilityWords } from '@/lib/text/capability-words';
+import { turnWord } from '@/lib/text/turn-word';
 import { useJob } from '../job/job-provider';
 import { Panel } from '../primitives/panel';
 import styles from './runs.module.css';
@@ -14,7 +15,11 @@ export function CapabilityPanel({ run }: { run: RunView }) {
   const view = useMemo(() => capabilityView(run), [run]);
   const { lowerPm, upperPm } = run.limits;
   const tolerancePm = lowerPm === null || upperPm === null ? null : upperPm - lowerPm;
-  const words = capabilityWords(view.kind === 'none' ? { ...view, tolerancePm } : view, chosen);
+  const words = capabilityWords(
+    view.kind === 'none' ? { ...view, tolerancePm } : view,
+    turnWord(run.features),
+    chosen,
+  );
   return (
     <Panel title="Capability" level={3}>
       {words.rows.length > 0 && (

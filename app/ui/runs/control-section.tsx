@@ -17,6 +17,7 @@ import {
   trackNames,
   withinPieceWords,
 } from '@/lib/text/control-words';
+import { turnWord } from '@/lib/text/turn-word';
 import { Chart } from '../charts/chart';
 import { controlChartConfig } from '../charts/control-chart-config';
 import { controlChartData, type ControlPlotData } from '../charts/control-chart-data';
@@ -62,11 +63,14 @@ function Plots({ run, chart }: { run: RunView; chart: ControlChart }) {
   const { control, grouped } = chart;
   const data = useMemo(() => controlChartData(run, chart, chosen), [run, chart, chosen]);
   const markOf = (turn: number) => run.pieces.find(({ ordinal }) => ordinal === turn)?.mark ?? '';
-  const limits = limitsWords({
-    ...run.run,
-    ...chart,
-    baseMarks: [markOf(chart.base.from), markOf(chart.base.to)],
-  });
+  const limits = limitsWords(
+    {
+      ...run.run,
+      ...chart,
+      baseMarks: [markOf(chart.base.from), markOf(chart.base.to)],
+    },
+    turnWord(run.features),
+  );
   const signals = signalRuns(chart).map(({ first, last, points }) =>
     signalWords(
       {

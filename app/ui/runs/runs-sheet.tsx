@@ -6,6 +6,7 @@ import { runDoubts } from '@/lib/rules/run-doubts';
 import type { RunView } from '@/lib/rules/run-view';
 import { runDoubtWords } from '@/lib/text/run-doubt-words';
 import { runHeadWords, runSentence } from '@/lib/text/run-words';
+import { turnWord } from '@/lib/text/turn-word';
 import { Chart } from '../charts/chart';
 import type { Palette } from '../charts/palette';
 import { runChartConfig } from '../charts/run-chart-config';
@@ -112,7 +113,7 @@ function RunOpen({ run }: { run: RunView }) {
         )}
         {doubts.map((doubt) => (
           <p key={doubt.kind} className={styles.doubt}>
-            {runDoubtWords(doubt, chosen)}
+            {runDoubtWords(doubt, turnWord(run.features), chosen)}
           </p>
         ))}
       </div>
