@@ -314,7 +314,7 @@ it('features alike are chosen on Runs, and charted from their own nominals', asy
   await measure(server, pins, [5, 6], { featureId: pins.alsoId, nominalMm: 8 });
   await expect
     .poll(() => chartSays(page))
-    .toContain('Limits \u22120.020 to +0.020 millimetres. Last piece Q3 outside, \u22120.002.');
+    .toContain('Limits \u22120.020 to +0.020 millimetres. Last turn Q3 outside, \u22120.002.');
   await page.getByText('from own nominal, in 0.001 mm').waitFor();
   await page.getByText('The same in a table').first().click();
   const firstMarks = async () => (await page.getByRole('rowheader').allTextContents()).slice(0, 5);
