@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { lastTurn } from '@/lib/rules/last-turn';
 import type { RunView } from '@/lib/rules/run-view';
 import { isOnDiameter } from '@/lib/schema/feature-kinds';
 import type { RunEvent, RunEventKind } from '@/lib/schema/run';
@@ -136,8 +137,8 @@ export function EventForm({ run, event, kind: firstKind = 'insert changed', onDo
 }
 
 function markAt(run: RunView, ordinal: number | undefined): string {
-  const turn = ordinal ?? run.points.at(-1)?.ordinal ?? 0;
-  return run.pieces.find((place) => place.ordinal === turn)?.mark ?? '';
+  if (ordinal === undefined) return lastTurn(run)?.mark ?? '';
+  return run.pieces.find((place) => place.ordinal === ordinal)?.mark ?? '';
 }
 
 /** The turn of a mark; 0 for none typed, null where no piece has it. */

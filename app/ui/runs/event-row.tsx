@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { dialUnit } from '@/lib/rules/cuts/slide';
+import { lastTurn } from '@/lib/rules/last-turn';
 import type { RunView } from '@/lib/rules/run-view';
 import type { RunEventKind } from '@/lib/schema/run';
 import { eventKinds, eventWords } from '@/lib/text/event-words';
@@ -23,7 +24,7 @@ export function EventRow({ run, bench = false, onDone }: Props) {
   const { chosen } = useJob();
   const { note, trouble, busy } = useEvent(run);
   const [asking, setAsking] = useState(false);
-  const last = run.points.at(-1);
+  const last = lastTurn(run);
   const lastEvent = run.events.findLast(
     ({ afterOrdinal }) => afterOrdinal === (last?.ordinal ?? 0),
   );
@@ -40,7 +41,7 @@ export function EventRow({ run, bench = false, onDone }: Props) {
       aria-label="Note an event"
     >
       <p className={styles.label}>
-        {last === undefined ? 'Before the first piece' : `After ${last.mark}`}
+        {last === null ? 'Before the first piece' : `After ${last.mark}`}
         {lastEvent === undefined ? '' : `: ${eventWords(lastEvent, chosen).title.toLowerCase()}`}
       </p>
       <div className={styles.kinds}>

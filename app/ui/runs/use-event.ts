@@ -1,5 +1,6 @@
 'use client';
 
+import { lastTurn } from '@/lib/rules/last-turn';
 import type { RunView } from '@/lib/rules/run-view';
 import type { RunEvent, RunEventKind } from '@/lib/schema/run';
 import { eventTroubleWords } from '@/lib/text/event-words';
@@ -12,10 +13,11 @@ export type EventSaid = Partial<
 >;
 
 /**
- * Notes events of a run, after its last measured piece unless another is said. They are kept on this device
+ * Notes events of a run, after the last turn that was read unless another is said. They are kept on this device
  * like readings, with or without a network; `note` is false where its disk would not take one.
  */
-export function useEvent({ run, points }: RunView) {
+export function useEvent(view: RunView) {
+  const { run } = view;
   const { chosen } = useJob();
   const { keepNoted, trouble, busy } = useKeepNoted(eventTroubleWords);
   const note = (kind: RunEventKind, said: EventSaid = {}): Promise<boolean> =>
@@ -25,7 +27,7 @@ export function useEvent({ run, points }: RunView) {
       row: {
         personId: chosen.personId,
         runId: run.id,
-        afterOrdinal: points.at(-1)?.ordinal ?? 0,
+        afterOrdinal: lastTurn(view)?.ordinal ?? 0,
         kind,
         note: '',
         offsetPm: null,

@@ -3,7 +3,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { JobProvider } from '@/app/ui/job/job-provider';
 import { RunsSheet } from '@/app/ui/runs/runs-sheet';
 import type { JobSheet } from '@/lib/schema/sheet';
-import { um } from '@/test/rules/make';
+import { correctionOf, um } from '@/test/rules/make';
 import { smallRunSheet, wander, type SmallRun } from '@/test/rules/small-run';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push() {} }), usePathname: () => '/' }));
@@ -103,6 +103,12 @@ describe('the Runs sheet', () => {
     const zones = drawn({ ...due, run: { ...run, zones: true } });
     expect(zones.match(/Moved [^ ]+/g)).toEqual(['Moved −0.008']);
     expect(zones).toContain('Move it 0.008 smaller');
+  });
+
+  it('notes what happens now after the last piece that was read, also where it was set aside', () => {
+    const corrections = () => [correctionOf(8, { kind: 'void', reason: 'chipped' })];
+    expect(drawn({ ...small, of: 30 })).toContain('After W8 Insert changed');
+    expect(drawn({ ...small, corrections, of: 30 })).toContain('After W8 Insert changed');
   });
 
   it('leaves off the paper what is there to be pressed: the events that can be noted, the offer of zones', () => {
