@@ -25,6 +25,8 @@ describe('odd pieces', () => {
   it('are found two at a time where one hides behind the other', () => {
     const two = withOne(3, 9).map((v, i) => (i === 9 ? v - 7 : v));
     expect(marks(two)).toEqual(['W4', 'W10']);
+    // In the order made, whichever is found first.
+    expect(marks(withOne(3, 7).map((v, i) => (i === 9 ? v - 9 : v)))).toEqual(['W4', 'W10']);
   });
 
   it('are looked for in each stretch by its own line', () => {

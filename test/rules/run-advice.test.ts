@@ -82,6 +82,7 @@ describe('the last piece', () => {
 
 describe('the next piece to measure', () => {
   it('is the very next while there are too few for a line', () => {
+    expect(nextMeasure(smallRun({ sizes: [], of: 9 }))).toMatchObject({ place: { mark: 'W1' } });
     expect(nextMeasure(smallRun({ sizes: [-9, -8], of: 9 }))).toMatchObject({
       because: 'few',
       every: 1,
@@ -123,6 +124,8 @@ describe('the next piece to measure', () => {
     expect(steady(50, [18])).toMatchObject({ because: 'steady', every: 5 });
     // 24 from one to the next, and 60 since that have kept: at least (24 + 60) / 2.
     expect(steady(102, [18, 42])).toMatchObject({ because: 'events', every: 7 });
+    // 13 since the last, fewer than the 24 before it: how long these keep is not known yet.
+    expect(steady(55, [18, 42])).toMatchObject({ because: 'events', every: 4 });
   });
 
   it('is the last of the batch at the latest, and none after it', () => {
@@ -180,6 +183,22 @@ describe('an offset followed to its effect', () => {
     }
     const paused = [...events, { kind: 'break' as const, afterOrdinal: 10 }];
     expect(offsetEffect(smallRun({ sizes: growing, events: paused, of: 16 }))).not.toBeNull();
+  });
+
+  it('goes by the line since the event before it alone, and is not undone by what came after its first piece', () => {
+    const lower = wander(8, 0.3).map((off, i) => -26 + off + 0.1 * i);
+    const stepped = [
+      { kind: 'insert changed' as const, afterOrdinal: 8 },
+      { ...events[0]!, afterOrdinal: 18 },
+    ];
+    const both = [...lower, ...growing];
+    const found = offsetEffect(smallRun({ sizes: both, events: stepped, of: 30 }))!;
+    // Growing from -14 after the new insert: -4 at its eleventh piece, less the twenty.
+    expect(found.mark).toBe('W19');
+    expect(found.expectedPm / um - 12_000).toBeCloseTo(-24, 0);
+    const later = [...stepped, { kind: 'insert changed' as const, afterOrdinal: 19 }];
+    const got = offsetEffect(smallRun({ sizes: [...both, -24], events: later, of: 30 }))!.got!;
+    expect(got.asExpected).toBe(true);
   });
 
   it('has nothing to say without an amount, or without a line before it', () => {

@@ -96,7 +96,7 @@ describe('the turns of a run', () => {
     const run = jobView({
       ...sheet,
       parts: [...sheet.parts, part],
-      pieces: [...sheet.pieces, pin(1), pin(2)],
+      pieces: [...sheet.pieces, pin(1), pin(2), pin(3)],
       features: [first!, { ...other!, partId: 'pins' }],
       readings: [
         read(1, 'pin 2', 'second'),
@@ -105,8 +105,8 @@ describe('the turns of a run', () => {
         read(4, 'piece 1', first!.id),
       ],
     }).runs[0]!;
-    expect(run.pieces.map(({ mark }) => mark)).toEqual(['Q2', 'W3', 'Q1', 'W1', 'W2']);
-    expect(run.pieces.map(({ ordinal }) => ordinal)).toEqual([1, 2, 3, 4, 5]);
+    expect(run.pieces.map(({ mark }) => mark)).toEqual(['Q2', 'W3', 'Q1', 'W1', 'W2', 'Q3']);
+    expect(run.pieces.map(({ ordinal }) => ordinal)).toEqual([1, 2, 3, 4, 5, 6]);
   });
 
   it('are the same as columns for the closer look: turns, departures and names', () => {

@@ -76,6 +76,18 @@ describe('runView', () => {
     });
   });
 
+  it('begins afresh at once where an event that starts afresh comes after the last piece', () => {
+    const sizes = [-20, -18.5, -16, -14.5, -12, -10.5, -8, -6.5];
+    const after = (kind: 'insert changed' | 'break', afterOrdinal: number) =>
+      smallRun({ sizes, events: [{ kind, afterOrdinal }], of: 20 });
+    expect(after('break', 8).drift).toMatchObject({ kind: 'line', pieces: 8 });
+    const fresh = after('insert changed', 8);
+    expect(fresh.drift).toBeNull();
+    expect(fresh.points.every(({ earlier }) => earlier)).toBe(true);
+    expect(fresh).toMatchObject({ piecesLeft: null, actAfter: null, offset: null });
+    expect(after('insert changed', 7).drift).toMatchObject({ kind: 'too-little', pieces: 1 });
+  });
+
   it('gives no offset and no count to a run that does not drift', () => {
     const steady = runOf([-12, -14, -13, -12, -14, -13, -12, -14]);
     expect(steady.drift?.kind).toBe('line');

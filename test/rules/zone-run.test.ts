@@ -209,6 +209,20 @@ describe('zoneRun', () => {
     expect(run).toMatchObject({ state: 'run', nextOrdinal: 47 });
   });
 
+  it('measures each piece, and leaves none out, where it keeps for no more than six', () => {
+    const sizes = Array.from({ length: 19 }, () => 20);
+    const events: [number, RunEvent['kind']][] = [
+      [7, 'offset moved'],
+      [14, 'offset moved'],
+    ];
+    expect(zones(sizes, { events })).toMatchObject({
+      gap: { meanGap: 7, samplePieces: 1 },
+      nextOrdinal: 20,
+    });
+    // The second of a sample of two was good: not the same piece again, and not the one after next.
+    expect(zones([...sizes, 34, 20], { events })).toMatchObject({ state: 'run', nextOrdinal: 22 });
+  });
+
   it('knows no next piece when the batch is done', () => {
     expect(zones(five, { batch: 5 }).nextOrdinal).toBeNull();
   });
