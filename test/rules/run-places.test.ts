@@ -45,6 +45,13 @@ describe('the turns of a run', () => {
     expect(run.nextPiece).toMatchObject({ ordinal: 4, mark: 'W4', id: 'piece 4' });
   });
 
+  it('are in the order of the pieces, in whatever order the sheet has them', () => {
+    const sheet = smallRunSheet({ sizes: [-9, -8, -7] });
+    const run = jobView({ ...sheet, pieces: sheet.pieces.toReversed() }).runs[0]!;
+    expect(run.pieces.map(({ mark }) => mark)).toEqual(['W1', 'W2', 'W3']);
+    expect(run.points.map(({ ordinal }) => ordinal)).toEqual([1, 2, 3]);
+  });
+
   it('of two features of a part take each piece in turn and keep the turn of what was not measured', () => {
     const run = jobView(twoFeatures([-3, null, -4])).runs[0]!;
     const name = run.feature.name.toLowerCase();

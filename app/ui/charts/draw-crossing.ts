@@ -43,8 +43,10 @@ export function drawCrossing(pen: Pen, data: RunChartData): void {
     return;
   }
   const right = Math.max(area.left + width, Math.min(first - 16, area.right));
-  const upward = py - area.top > (area.bottom - area.top) / 2 ? 1 : -1;
-  const wordsY = upward < 0 && py - area.top > 70 ? py - 60 : py + 60;
+  // Beyond the limit where the plot has room for it, else inside.
+  const isUpper = crossing.side === 'upper';
+  const isRoom = (isUpper ? py - area.top : area.bottom - py) > 70;
+  const wordsY = isUpper === isRoom ? py - 60 : py + 60;
   write(pen, crossing.words, [right, wordsY], {
     colour: palette.warm,
     font: '700 16px',

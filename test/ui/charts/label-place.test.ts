@@ -38,6 +38,7 @@ describe('the label of the last piece', () => {
     // A dot just clear of the label is none in its way.
     expect(placed(100, 40, [{ x: 120, y: 81 }]).y).toBe(66);
     expect(placed(100, 40, [{ x: 159, y: 66 }]).y).toBe(66);
+    expect(placed(100, 40, [{ x: 157, y: 66 }]).y).toBe(34);
   });
 
   it('lies over the fewest where none is free', () => {

@@ -7,6 +7,7 @@ import { tickStep } from '@/app/ui/charts/tick-step';
 import { jobView } from '@/lib/rules/job-view';
 import type { JobSheet } from '@/lib/schema/sheet';
 import { exampleSheet } from '../../rules/example-sheet';
+import { smallRun } from '../../rules/small-run';
 
 const mm = { unit: 'mm', decimal: '.' } as const;
 const webs = [-9, -8, -5, -3, -21, -20, -17, -16, -14, -11, -10];
@@ -67,6 +68,15 @@ describe('runChartData', () => {
     expect(data.crossing!.first).toBeLessThan(data.crossing!.best);
     expect(data.crossing!.best).toBeLessThan(data.crossing!.last);
     expect(data.actAfter).toBe(14);
+  });
+
+  it('says one piece where the band meets the limit within one', () => {
+    const sizes = [-9, -7.01, -5, -2.99, -1, 1, 3.01, 5];
+    const feature = { lowerPm: -20_000_000, upperPm: 10_000_000 };
+    const view = smallRun({ sizes, feature, of: 20 });
+    const { crossing } = runChartData(view, mm);
+    expect(Math.floor(crossing!.first) + 1).toBe(Math.ceil(crossing!.last));
+    expect(crossing!.words).toBe('meets the limit at W11');
   });
 
   it('leaves gaps as gaps', () => {

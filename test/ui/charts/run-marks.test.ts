@@ -97,6 +97,32 @@ describe('the marks of a run chart', () => {
     }
   });
 
+  it('say it beside the crossing where there is room, with a leader to it', () => {
+    const desk = { left: 68, top: 8, right: 768, bottom: 380 };
+    for (const [sign, of] of [
+      [1, 24],
+      [-1, 24],
+      [1, 16],
+      [-1, 16],
+    ] as const) {
+      const { data, texts, warm, x, y } = drawn(
+        { sizes: rising.map((um) => sign * um), feature: limits(-14, 14), of },
+        desk,
+      );
+      const { first, height, words } = data.crossing!;
+      const said = texts.find(({ text }) => text === words)!;
+      expect(said.to).toBeCloseTo(x(first) - 16, 9);
+      expect(said.from).toBeGreaterThan(desk.left);
+      // Beyond the limit where the line goes on far enough, else inside it, as the limit is near the edge.
+      const way = of === 24 ? -sign : sign;
+      expect(said.y - y(height)).toBeCloseTo(way * 60, 9);
+      expect(Math.min(said.y - desk.top, desk.bottom - said.y)).toBeGreaterThan(8);
+      const [from, to] = warm.at(-1)!.points;
+      expect(from).toEqual([said.to - 20, said.y - way * 12]);
+      expect(to).toEqual([x(first) + 6, y(height) + way * 10]);
+    }
+  });
+
   it('draw nothing of a crossing beyond the plot, and still say where', () => {
     const { data, texts, warm } = drawn({ sizes: rising, feature: limits(-22, 22), of: 12 });
     expect(data.crossing!.first).toBeGreaterThan(13);

@@ -135,6 +135,18 @@ describe('a run chart as a drawing', () => {
     ).toBeCloseTo(20, 1);
   });
 
+  it('numbers the upright axis, nothing without a sign, and dashes what is dashed alone', () => {
+    const svg = drawingSvg([drawing], '');
+    const figures = [...svg.matchAll(/text-anchor="end">([+\u2212]?\d+)</g)].map(
+      ([, text]) => text,
+    );
+    expect(figures).toEqual(['\u221210', '\u22125', '0', '+5', '+10', '+15', '+20', '+25']);
+    const dashed = [...drawing.lines, ...drawing.across].filter(({ dash = '' }) => dash !== '');
+    // And the uprights of both events.
+    expect(svg.match(/stroke-dasharray="[\d ]+"/g)).toHaveLength(dashed.length + 2);
+    expect(svg).not.toContain('stroke-dasharray=""');
+  });
+
   it('rings a piece that is odd, and leaves those before an event that starts afresh hollow', () => {
     const sizes = [...wander(12, 1, -13), 25];
     const odd = smallRun({ sizes, events: [{ kind: 'insert changed', afterOrdinal: 2 }] });
