@@ -35,6 +35,13 @@ export function runHeadWords(
   return `${made}, each ± ${plusMinus}${told.length === 1 ? `, ${told[0]!.name}` : ''}.`;
 }
 
+/** Why no run can be started: the job has no feature yet, or each has its run. */
+export function noMoreRunsWords(isEmpty: boolean): string {
+  return isEmpty
+    ? 'This job has no feature yet that could be measured.'
+    : 'Every feature of this job has its run.';
+}
+
 /** The chart in a sentence, for those who cannot see it. */
 export function runSentence(
   { features, limits, points }: RunFacts,

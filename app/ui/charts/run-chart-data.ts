@@ -22,8 +22,10 @@ export type RunChartData = {
     last: boolean;
     /** Off the line, and nobody has said yet that it is right. */
     odd: boolean;
-    /** "W11 11.990" */
+    /** "W11 11.990", with the feature's name where a piece has several turns. */
     label: string;
+    /** The same without that name. */
+    shortLabel: string;
   }[];
   /** Set aside: shown, and part of no figure and of no scale. */
   aside: { ordinal: number; mark: string; height: number }[];
@@ -78,7 +80,8 @@ export function runChartData(
 
   const lastMade = view.points.at(-1)?.ordinal ?? 0;
   const batchEnd = view.pieces.at(-1)?.ordinal ?? Math.max(1, lastMade);
-  const points = view.points.map(({ ordinal, mark, valuePm, size, earlier }) => ({
+  const figure = (pm: number) => shownLength(pm, stepPm, shown, sign);
+  const points = view.points.map(({ ordinal, mark, piece, valuePm, size, earlier }) => ({
     ordinal,
     mark,
     height: heightOf(valuePm),
@@ -86,7 +89,8 @@ export function runChartData(
     earlier,
     last: ordinal === lastMade,
     odd: isOdd.has(ordinal),
-    label: `${mark} ${shownLength(valuePm, stepPm, shown, sign)}`,
+    label: `${mark} ${figure(valuePm)}`,
+    shortLabel: `${piece.mark} ${figure(valuePm)}`,
   }));
 
   const drift = view.drift?.kind === 'line' ? view.drift : null;

@@ -234,14 +234,16 @@ function drawLastLabel(pen: Pen, { points, line }: RunChartData): void {
   const last = points.find((point) => point.last);
   if (last === undefined) return;
   pen.ctx.font = `700 16px ${figure}`;
-  const width = pen.ctx.measureText(last.label).width;
+  const widthOf = (text: string) => pen.ctx.measureText(text).width;
+  const isWide = widthOf(last.label) > pen.area.right - pen.area.left;
+  const label = isWide ? last.shortLabel : last.label;
   const placed = (of: { ordinal: number; height: number }) => ({
     x: pen.x(of.ordinal),
     y: pen.y(of.height),
   });
   const marks = [...points, ...(line ?? [])].map(placed);
-  const at = labelPlace(placed(last), width, pen.area, marks);
-  write(pen, last.label, [at.x, at.y], {
+  const at = labelPlace(placed(last), widthOf(label), pen.area, marks);
+  write(pen, label, [at.x, at.y], {
     colour: pen.palette.blue,
     font: '700 16px',
     over: pen.palette.sheet,

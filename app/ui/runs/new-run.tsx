@@ -1,9 +1,11 @@
 'use client';
 
+import Link from 'next/link';
 import { useState } from 'react';
 import { uuidv7 } from '@/lib/outbox/ids';
 import { plainRunChoices } from '@/lib/rules/run-choices';
 import { isOnDiameter } from '@/lib/schema/feature-kinds';
+import { noMoreRunsWords } from '@/lib/text/run-words';
 import { useJob } from '../job/job-provider';
 import { useThings } from '../job/use-things';
 import { Button } from '../primitives/button';
@@ -35,7 +37,13 @@ export function NewRun({ onMade }: { onMade?: (id: string) => void }) {
   const [division, setDivision] = useState(chosen.unit === 'mm' ? `0${chosen.decimal}01` : '.001');
   const [error, setError] = useState<string>();
   if (options.length === 0) {
-    return <p className="t-sentence">Every feature of this job has its run.</p>;
+    const isEmpty = view.parts.every(({ features }) => features.length === 0);
+    return (
+      <p className="t-sentence">
+        {noMoreRunsWords(isEmpty)}{' '}
+        {isEmpty && <Link href={`/jobs/${view.sheet.job.id}/edit`}>Add the first one</Link>}
+      </p>
+    );
   }
   return (
     <form

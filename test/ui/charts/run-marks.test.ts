@@ -4,7 +4,9 @@ import { paper, type Palette } from '@/app/ui/charts/palette';
 import { heightRange, runChartConfig } from '@/app/ui/charts/run-chart-config';
 import { runChartData } from '@/app/ui/charts/run-chart-data';
 import { runMarksPlugin } from '@/app/ui/charts/run-marks-plugin';
-import { smallRun, type SmallRun } from '../../rules/small-run';
+import { jobView } from '@/lib/rules/job-view';
+import type { RunView } from '@/lib/rules/run-view';
+import { smallRun, smallRunSheet, type SmallRun } from '../../rules/small-run';
 
 const palette: Palette = { ...paper, warm: 'warm', blue: 'blue' };
 const plot = { left: 68, top: 8, right: 244, bottom: 380 };
@@ -14,7 +16,11 @@ type Line = { colour: unknown; width: unknown; points: [number, number][] };
 
 /** What a run draws on a plot as large as that of a phone, where every letter is 8 wide. */
 function drawn(small: SmallRun, area = plot) {
-  const data = runChartData(smallRun(small), { unit: 'mm', decimal: '.' });
+  return drawnOf(smallRun(small), area);
+}
+
+function drawnOf(view: RunView, area = plot) {
+  const data = runChartData(view, { unit: 'mm', decimal: '.' });
   const lines: Line[] = [];
   const texts: { text: string; y: number; from: number; to: number }[] = [];
   const cleared: string[] = [];
@@ -149,6 +155,21 @@ describe('the marks of a run chart', () => {
     expect(apart).toBeCloseTo(36, 9);
     expect(figures).toBeCloseTo(36, 9);
     expect(named([1, 2, 3]).apart).toBeGreaterThan(200);
+  });
+
+  it('leave the name of the feature out of the label of the last piece where it has no room', () => {
+    const named = (name: string) => {
+      const sheet = smallRunSheet({ sizes: [-3, -2, -1], run: { alikeIds: ['pin'] }, of: 8 });
+      const [boss] = sheet.features;
+      const pin = { ...boss!, id: 'pin', name: 'Pin' };
+      return drawnOf(jobView({ ...sheet, features: [{ ...boss!, name }, pin] }).runs[0]!).texts;
+    };
+    expect(named('Boss').some(({ text }) => text === 'W3 boss \u22120.001')).toBe(true);
+    const long = named('Journal between the flywheel and the eccentric');
+    const label = long.find(({ text }) => text.startsWith('W3 '))!;
+    expect(label.text).toBe('W3 \u22120.001');
+    expect(label.from).toBeGreaterThan(plot.left);
+    expect(label.to).toBeLessThanOrEqual(plot.right);
   });
 
   it('keep the label of the last piece off the dots before it', () => {

@@ -111,6 +111,15 @@ describe('the Runs sheet', () => {
     expect(drawn({ ...small, corrections, of: 30 })).toContain('After W8 Insert changed');
   });
 
+  it('says why no run can be started, and leads to what is missing', () => {
+    const sheet = { ...smallRunSheet(small), runs: [], runEvents: [] };
+    expect(shown(sheet)).toContain('Start the run');
+    const empty = markup({ ...sheet, features: [], readings: [] });
+    expect(empty).toContain('This job has no feature yet that could be measured.');
+    expect(empty).toContain(`href="/jobs/${sheet.job.id}/edit">Add the first one</a>`);
+    expect(shown(smallRunSheet(small))).toContain('Every feature of this job has its run.');
+  });
+
   it('leaves off the paper what is there to be pressed: the events that can be noted, the offer of zones', () => {
     const html = (zones: boolean) =>
       markup(smallRunSheet({ ...small, run: { ...small.run, zones } }));
