@@ -12,9 +12,10 @@ export function drawCrossing(pen: Pen, data: RunChartData): void {
     number,
     number,
   ];
-  // Beyond the plot there is nothing to draw; the words say where.
+  // Beyond the plot there is nothing to draw: at its end, inside the limit, the words say where.
   if (first > area.right) {
-    drawMeetsInCorner(pen, data);
+    const at = crossing.side === 'upper' ? { top: py + 5 } : { bottom: py - 5 };
+    writeAtRight(pen, crossing.words, at);
     return;
   }
   stroke(pen, palette.warm, 5, [
@@ -62,18 +63,25 @@ export function drawCrossing(pen: Pen, data: RunChartData): void {
 /** No room beside it: the words stand inside the far limit, in the corner the line does not cross. */
 function drawMeetsInCorner(pen: Pen, { crossing, lower, upper }: RunChartData): void {
   if (crossing === null) return;
-  const { ctx, area, palette } = pen;
-  ctx.font = `700 14px ${figure}`;
-  const isWide = ctx.measureText(crossing.words).width > area.right - area.left - 12;
-  const lines = isWide ? crossing.words.split(/(?<=limit,?) /) : [crossing.words];
+  const { area } = pen;
   const within = (limit: RunChartData['upper'], edge: number) =>
     limit === null ? edge : Math.min(area.bottom, Math.max(area.top, pen.y(limit.height)));
-  const top =
-    crossing.side === 'upper'
-      ? within(lower, area.bottom) - 14 - 18 * (lines.length - 1)
-      : within(upper, area.top) + 14;
+  if (crossing.side === 'upper') {
+    writeAtRight(pen, crossing.apart, { bottom: within(lower, area.bottom) - 5 });
+  } else {
+    writeAtRight(pen, crossing.apart, { top: within(upper, area.top) + 5 });
+  }
+}
+
+/** At the right end of the plot, on two lines where it is too wide for one. */
+function writeAtRight(pen: Pen, words: string, at: { top: number } | { bottom: number }): void {
+  const { ctx, area, palette } = pen;
+  ctx.font = `700 14px ${figure}`;
+  const isWide = ctx.measureText(words).width > area.right - area.left - 12;
+  const lines = isWide ? words.split(/(?<=limit,?) /) : [words];
+  const top = 'top' in at ? at.top : at.bottom - linePx * lines.length;
   lines.forEach((text, i) =>
-    write(pen, text, [area.right - 6, top + 18 * i], {
+    write(pen, text, [area.right - 6, top + linePx * (i + 0.5)], {
       colour: palette.warm,
       font: '700 14px',
       align: 'right',
@@ -81,3 +89,5 @@ function drawMeetsInCorner(pen: Pen, { crossing, lower, upper }: RunChartData): 
     }),
   );
 }
+
+const linePx = 18;

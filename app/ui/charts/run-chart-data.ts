@@ -50,7 +50,10 @@ export type RunChartData = {
     first: number;
     best: number;
     last: number;
+    /** "meets the limit, W15 to W17" */
     words: string;
+    /** The same where it stands away from that limit: "meets the upper limit, …". */
+    apart: string;
   } | null;
   events: { ordinal: number; title: string; note: string }[];
   /** Act after this piece; null when nothing has to be done. */
@@ -104,7 +107,8 @@ export function runChartData(
           first: ahead.crossing.first,
           best: ahead.crossing.best,
           last: ahead.crossing.last,
-          words: meetsWords(view, ahead.crossing),
+          words: meetsWords(view, ahead.crossing, 'limit'),
+          apart: meetsWords(view, ahead.crossing, `${ahead.side} limit`),
         };
   const lineEnd = Math.max(batchEnd, Math.min(crossing?.last ?? 0, batchEnd * 2)) + 1;
   const first = drift === null ? 0 : view.points[drift.firstIndex]!.ordinal;
@@ -160,12 +164,16 @@ function aimOf(
   };
 }
 
-function meetsWords(view: RunView, { first, last }: { first: number; last: number }): string {
+function meetsWords(
+  view: RunView,
+  { first, last }: { first: number; last: number },
+  limit: string,
+): string {
   const markAt = (ordinal: number) => turnMark(view.pieces, ordinal);
   const [from, to] = [Math.floor(first) + 1, Math.ceil(last)];
   return from >= to
-    ? `meets the limit at ${markAt(to)}`
-    : `meets the limit, ${markAt(from)} to ${markAt(to)}`;
+    ? `meets the ${limit} at ${markAt(to)}`
+    : `meets the ${limit}, ${markAt(from)} to ${markAt(to)}`;
 }
 
 /** Every half ordinal from one end to the other, the ends and the extra ones among them. */

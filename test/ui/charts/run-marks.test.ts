@@ -10,11 +10,11 @@ import { smallRun, smallRunSheet, type SmallRun } from '../../rules/small-run';
 
 const palette: Palette = { ...paper, warm: 'warm', blue: 'blue' };
 const plot = { left: 68, top: 8, right: 244, bottom: 380 };
-const letterPx = 8;
+const letterPx = 7;
 
 type Line = { colour: unknown; width: unknown; points: [number, number][] };
 
-/** What a run draws on a plot as large as that of a phone, where every letter is 8 wide. */
+/** What a run draws on a plot as large as that of a phone, where every letter is 7 wide. */
 function drawn(small: SmallRun, area = plot) {
   return drawnOf(smallRun(small), area);
 }
@@ -89,7 +89,11 @@ describe('the marks of a run chart', () => {
         of: 14,
       });
       const said = texts.filter(({ text }) => /limit|^W\d+ to|^at W/.test(text));
-      expect(said.map(({ text }) => text).join(' ')).toMatch(/^meets the limit, W\d+ to W\d+$/);
+      expect(said.map(({ text }) => text).join(' ')).toMatch(
+        sign > 0
+          ? /^meets the upper limit, W\d+ to W\d+$/
+          : /^meets the lower limit, W\d+ to W\d+$/,
+      );
       expect(said).toHaveLength(2);
       // What is drawn there stops short of them.
       for (const { text } of said) expect(cleared).toContain(text);
@@ -130,10 +134,20 @@ describe('the marks of a run chart', () => {
   });
 
   it('draw nothing of a crossing beyond the plot, and still say where', () => {
-    const { data, texts, warm } = drawn({ sizes: rising, feature: limits(-22, 22), of: 12 });
-    expect(data.crossing!.first).toBeGreaterThan(13);
-    expect(warm).toEqual([]);
-    expect(texts.some(({ text }) => text.startsWith('meets the limit'))).toBe(true);
+    for (const sign of [1, -1]) {
+      const { data, texts, warm, y } = drawn({
+        sizes: rising.map((um) => sign * um),
+        feature: limits(-22, 22),
+        of: 12,
+      });
+      expect(data.crossing!.first).toBeGreaterThan(13);
+      expect(warm).toEqual([]);
+      // Inside the limit it meets, whose two lines these are.
+      const said = texts.filter(({ text }) => /^meets the limit,|^W\d+ to/.test(text));
+      expect(said.map(({ text }) => text)[0]).toBe('meets the limit,');
+      const off = said.map(({ y: at }) => sign * (at - y(sign * 22)));
+      expect(off.sort((a, b) => a - b)).toEqual([expect.closeTo(14, 6), expect.closeTo(32, 6)]);
+    }
   });
 
   it('draw a crossing that ends beyond the plot up to its edge, without an end there', () => {
