@@ -1,9 +1,8 @@
-import { figure, stroke, write, type Pen } from './chart-pen';
+import { stroke, type Pen } from './chart-pen';
 import type { RunChartData } from './run-chart-data';
 
-/** Where the drift meets a limit: a bar from the first likely piece to the last, a box at the best guess, the words. */
-export function drawCrossing(pen: Pen, data: RunChartData): void {
-  const { crossing } = data;
+/** Where the drift meets a limit: a bar from the first likely piece to the last, a box at the best guess. */
+export function drawCrossing(pen: Pen, { crossing }: RunChartData): void {
   if (crossing === null) return;
   const { ctx, area, palette } = pen;
   const py = pen.y(crossing.height);
@@ -12,12 +11,7 @@ export function drawCrossing(pen: Pen, data: RunChartData): void {
     number,
     number,
   ];
-  // Beyond the plot there is nothing to draw: at its end, inside the limit, the words say where.
-  if (first > area.right) {
-    const at = crossing.side === 'upper' ? { top: py + 5 } : { bottom: py - 5 };
-    writeAtRight(pen, crossing.words, at);
-    return;
-  }
+  if (first > area.right) return;
   stroke(pen, palette.warm, 5, [
     [first, py],
     [Math.min(last, area.right), py],
@@ -37,57 +31,4 @@ export function drawCrossing(pen: Pen, data: RunChartData): void {
     ctx.strokeRect(best - 5, py - 10, 10, 20);
     ctx.restore();
   }
-  ctx.font = `700 16px ${figure}`;
-  const width = ctx.measureText(crossing.words).width;
-  if (width > first - 20 - area.left) {
-    drawMeetsInCorner(pen, data);
-    return;
-  }
-  const right = Math.max(area.left + width, Math.min(first - 16, area.right));
-  // Beyond the limit where the plot has room for it, else inside.
-  const isUpper = crossing.side === 'upper';
-  const isRoom = (isUpper ? py - area.top : area.bottom - py) > 70;
-  const wordsY = isUpper === isRoom ? py - 60 : py + 60;
-  write(pen, crossing.words, [right, wordsY], {
-    colour: palette.warm,
-    font: '700 16px',
-    align: 'right',
-    over: palette.sheet,
-  });
-  stroke(pen, palette.warm, 1.5, [
-    [right - 20, wordsY + (wordsY < py ? 12 : -12)],
-    [first + 6, py + (wordsY < py ? -10 : 10)],
-  ]);
 }
-
-/** No room beside it: the words stand inside the far limit, in the corner the line does not cross. */
-function drawMeetsInCorner(pen: Pen, { crossing, lower, upper }: RunChartData): void {
-  if (crossing === null) return;
-  const { area } = pen;
-  const within = (limit: RunChartData['upper'], edge: number) =>
-    limit === null ? edge : Math.min(area.bottom, Math.max(area.top, pen.y(limit.height)));
-  if (crossing.side === 'upper') {
-    writeAtRight(pen, crossing.apart, { bottom: within(lower, area.bottom) - 5 });
-  } else {
-    writeAtRight(pen, crossing.apart, { top: within(upper, area.top) + 5 });
-  }
-}
-
-/** At the right end of the plot, on two lines where it is too wide for one. */
-function writeAtRight(pen: Pen, words: string, at: { top: number } | { bottom: number }): void {
-  const { ctx, area, palette } = pen;
-  ctx.font = `700 14px ${figure}`;
-  const isWide = ctx.measureText(words).width > area.right - area.left - 12;
-  const lines = isWide ? words.split(/(?<=limit,?) /) : [words];
-  const top = 'top' in at ? at.top : at.bottom - linePx * lines.length;
-  lines.forEach((text, i) =>
-    write(pen, text, [area.right - 6, top + linePx * (i + 0.5)], {
-      colour: palette.warm,
-      font: '700 14px',
-      align: 'right',
-      over: palette.sheet,
-    }),
-  );
-}
-
-const linePx = 18;

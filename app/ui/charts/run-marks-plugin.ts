@@ -2,6 +2,7 @@ import type { Plugin } from 'chart.js';
 import { figure, penOf, stroke, write, type Pen } from './chart-pen';
 import { drawAxes } from './draw-axes';
 import { drawCrossing } from './draw-crossing';
+import { drawMeets } from './draw-meets';
 import { labelPlace } from './label-place';
 import type { Palette } from './palette';
 import type { RunChartData } from './run-chart-data';
@@ -17,6 +18,9 @@ export function runMarksPlugin(data: RunChartData, palette: Palette): Plugin<'sc
       drawEvents(pen, data);
       drawAim(pen, data);
       drawLimits(pen, data);
+      // Words before what is measured, so that they hide none of it.
+      drawMeets(pen, data);
+      drawLastLabel(pen, data);
       drawBars(pen, data);
       drawAside(pen, data);
     },
@@ -25,7 +29,6 @@ export function runMarksPlugin(data: RunChartData, palette: Palette): Plugin<'sc
       drawAxes(pen, { turns: data.turns, finest: 1, decimal: data.decimal });
       drawOdd(pen, data);
       drawCrossing(pen, data);
-      drawLastLabel(pen, data);
     },
   };
 }

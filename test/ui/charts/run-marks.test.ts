@@ -55,9 +55,10 @@ function drawnOf(view: RunView, area = plot) {
   };
   const plugin = runMarksPlugin(data, palette);
   plugin.beforeDatasetsDraw!(chart as never, {} as never, {} as never);
+  const under = texts.map(({ text }) => text);
   plugin.afterDatasetsDraw!(chart as never, {} as never, {} as never, false);
   const warm = lines.filter(({ colour }) => colour === 'warm');
-  return { data, texts, cleared, warm, x, y };
+  return { data, texts, cleared, under, warm, x, y };
 }
 
 const rising = [-9, -7, -6, -4, -3, -1, 0, 2];
@@ -83,7 +84,7 @@ describe('the marks of a run chart', () => {
 
   it('say where it meets the limit within the plot, on two lines where one is too wide', () => {
     for (const sign of [1, -1]) {
-      const { texts, cleared, y } = drawn({
+      const { texts, cleared, under, y } = drawn({
         sizes: rising.map((um) => sign * um),
         feature: limits(-10, 10),
         of: 14,
@@ -97,6 +98,9 @@ describe('the marks of a run chart', () => {
       expect(said).toHaveLength(2);
       // What is drawn there stops short of them.
       for (const { text } of said) expect(cleared).toContain(text);
+      // They are there before the pieces, and hide none.
+      for (const { text } of said) expect(under).toContain(text);
+      expect(under.some((text) => text.startsWith('W8 '))).toBe(true);
       for (const one of said) {
         expect(one.from).toBeGreaterThan(plot.left);
         expect(one.to).toBeLessThan(plot.right);
@@ -127,7 +131,9 @@ describe('the marks of a run chart', () => {
       const way = of === 24 ? -sign : sign;
       expect(said.y - y(height)).toBeCloseTo(way * 60, 9);
       expect(Math.min(said.y - desk.top, desk.bottom - said.y)).toBeGreaterThan(8);
-      const [from, to] = warm.at(-1)!.points;
+      const [from, to] = warm.find(
+        ({ points: [a, b] }) => a![0] !== b![0] && a![1] !== b![1],
+      )!.points;
       expect(from).toEqual([said.to - 20, said.y - way * 12]);
       expect(to).toEqual([x(first) + 6, y(height) + way * 10]);
     }
