@@ -5,8 +5,13 @@ import { ordinalWord } from './ordinal-word';
 import { shownLength, type Shown } from './shown-size';
 
 /** A steady run that is not clear of a limit. */
-export function steadyWords(side: 'top' | 'bottom'): { title: string; says: string } {
+export function steadyWords(side: 'top' | 'bottom'): {
+  title: string;
+  says: string;
+  summary: string;
+} {
   return {
+    summary: `steady, but too near the ${side}`,
     title: `Steady, but too near the ${side}`,
     says: `It does not drift, and its scatter reaches over the ${side === 'top' ? 'upper' : 'lower'} limit. Move it to the middle, once:`,
   };

@@ -51,6 +51,11 @@ export function zoneWords(facts: ZoneWordFacts, shown: Shown): ZoneWords {
   }
 }
 
+/** What the zones say, in a line for the board. */
+export function byZonesWords(title: string): string {
+  return `by zones: ${title}`;
+}
+
 /** Whether the scatter leaves room for zones, where it does not; else empty. */
 export function zoneSpreadWords(spreadFits: number | null, { decimal }: Shown): string {
   if (spreadFits === null || spreadFits >= 1) return '';

@@ -489,6 +489,7 @@ describe('odd pieces in words', () => {
 describe('what to do next in words', () => {
   it('moves a steady run once, to the middle', () => {
     expect(steadyWords('top')).toEqual({
+      summary: 'steady, but too near the top',
       title: 'Steady, but too near the top',
       says: 'It does not drift, and its scatter reaches over the upper limit. Move it to the middle, once:',
     });

@@ -1,7 +1,7 @@
 import type { JobView, PartView } from '@/lib/rules/job-view';
-import { driftWords } from '@/lib/text/drift-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
 import { resolutionOf } from '../job/cell-shown';
+import { runSays } from '../runs/run-says';
 
 /** What the board says of a part that is folded to one line, and whether it is. */
 export const boardSummary = {
@@ -40,6 +40,6 @@ export const boardSummary = {
     );
     if (departure !== undefined)
       return `${departure.made}, ${range}. Departure ${departure.number}`;
-    return run === undefined ? range : driftWords(run, shown).summary;
+    return run === undefined ? range : runSays(run, shown).summary;
   },
 };

@@ -1,5 +1,6 @@
 import type { OddPiece } from '@/lib/rules/odd-pieces';
 import type { RunView } from '@/lib/rules/run-view';
+import { zoneRun } from '@/lib/rules/zone-run';
 import { chartStepPm } from '@/lib/text/chart-step';
 import { eventWords } from '@/lib/text/event-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
@@ -145,7 +146,8 @@ export function runChartData(
       ordinal: event.afterOrdinal + 0.5,
       ...eventWords(event, shown),
     })),
-    actAfter: view.actAfter,
+    // By zones, the zones alone say when to act.
+    actAfter: view.run.zones && zoneRun(view) !== null ? null : view.actAfter,
   };
 }
 

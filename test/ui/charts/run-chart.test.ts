@@ -43,6 +43,8 @@ describe('runChartData', () => {
     const sheet = exampleSheet();
     const zones = { ...sheet, runs: sheet.runs.map((run) => ({ ...run, zones: true })) };
     expect(runChartData(runOf(zones), mm).quarters).toEqual({ low: -20.25, high: -6.75 });
+    // The zones alone say when to act: the drift and where it leads are drawn all the same.
+    expect(runChartData(runOf(zones), mm)).toMatchObject({ actAfter: null, crossing: {} });
     const open = { ...sheet, features: sheet.features.map((one) => ({ ...one, lowerPm: null })) };
     expect(runChartData(runOf(open), mm)).toMatchObject({ aim: null, lower: null });
   });

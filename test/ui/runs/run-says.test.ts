@@ -19,6 +19,7 @@ describe('what a run says to do', () => {
     });
     expect(runSays(smallRun({ ...small, of: 10 }), mm)).toMatchObject({
       title: 'The batch should stay inside',
+      summary: 'growing 0.0015 a piece; 4 more before the limit',
       decide: false,
     });
   });
@@ -27,6 +28,7 @@ describe('what a run says to do', () => {
     const near = smallRun({ sizes: wander(12, 1, -3), run: { divisionPm: um / 10 } });
     const { title, says, decide } = runSays(near, mm);
     expect(title).toBe('Steady, but too near the top');
+    expect(runSays(near, mm).summary).toBe('steady, but too near the top');
     expect(says).not.toContain('Leave the machine alone');
     expect(decide).toBe(true);
     const clear = smallRun({ sizes: wander(12, 1, -13), run: { divisionPm: um / 10 } });
@@ -37,7 +39,11 @@ describe('what a run says to do', () => {
     const zones = { ...small.run, zones: true };
     expect(runSays(smallRun({ ...small, run: zones, of: 30 }), mm).title).not.toMatch(/act/);
     const out = smallRun({ ...small, sizes: [...rising, 12], run: zones, of: 30 });
-    expect(runSays(out, mm)).toMatchObject({ title: 'Stop', decide: true });
+    expect(runSays(out, mm)).toMatchObject({
+      title: 'Stop',
+      summary: 'by zones: Stop',
+      decide: true,
+    });
     // With one limit there are no zones: the drift is said.
     const one = smallRun({
       ...small,
