@@ -35,8 +35,7 @@ export function EventForm({ run, event, kind: firstKind = 'insert changed', onDo
   const [remark, setRemark] = useState(event?.note ?? '');
   const firstDial = event?.offsetDial ?? run.run.dial;
   const [dial, setDial] = useState<Dial>(firstDial);
-  const firstMoved = movedField.text(event, firstDial, chosen);
-  const [moved, setMoved] = useState(firstMoved);
+  const [moved, setMoved] = useState(movedField.text(event, firstDial, chosen));
   const [errors, setErrors] = useState<{ after?: string; moved?: string }>({});
   return (
     <form
@@ -126,10 +125,10 @@ export function EventForm({ run, event, kind: firstKind = 'insert changed', onDo
     if (done) onDone();
   }
 
-  /** On diameter, pm, to the picometre as it was kept where nobody changed it; undefined: the field says why. */
+  /** On diameter, pm; undefined: the field says why. */
   function readMoved(): number | null | undefined {
-    if (event !== undefined && moved === firstMoved && dial === firstDial) return event.offsetPm;
-    const read = movedField.read(moved, dial, chosen);
+    const was = event === undefined ? undefined : { event, dial: firstDial };
+    const read = movedField.read(moved, dial, chosen, was);
     if (typeof read !== 'string') return read.pm;
     setErrors({ moved: read });
     return undefined;

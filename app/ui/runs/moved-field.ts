@@ -15,8 +15,23 @@ export const movedField = {
     return `${onDialPm < 0 ? '\u2212' : '+'}${figure}`;
   },
 
-  /** On diameter, pm; null where nothing stands there, and the reason where it cannot be read. */
-  read(text: string, dial: Dial, shown: Shown): { pm: number | null } | string {
+  /**
+   * On diameter, pm; null where nothing stands there, and the reason where it cannot be read. Where nobody changed
+   * what stood there, `was` on its dial, it is what was kept, to the picometre.
+   */
+  read(
+    text: string,
+    dial: Dial,
+    shown: Shown,
+    was?: { event: Pick<RunEvent, 'offsetPm'>; dial: Dial },
+  ): { pm: number | null } | string {
+    if (
+      was !== undefined &&
+      dial === was.dial &&
+      text === movedField.text(was.event, dial, shown)
+    ) {
+      return { pm: was.event.offsetPm };
+    }
     if (text.trim() === '') return { pm: null };
     const read = parseSigned(text, shown);
     return read.kind === 'length' ? { pm: read.pm * perDial(dial) } : lengthWords(read, text);

@@ -84,6 +84,8 @@ describe('the Runs sheet', () => {
     const sizes = [...wander(12, 1, -13), 25];
     const says = 'W13 stands off the line and counts in this: settle it first.';
     expect(drawn({ sizes, of: 30 })).toContain(says);
+    const right = () => [correctionOf(13, { kind: 'count', reason: 'right, off the line' })];
+    expect(drawn({ sizes, corrections: right, of: 30 })).not.toContain('settle it first');
     // Before an event that starts afresh it counts in nothing that is said.
     const events = [{ kind: 'insert changed', afterOrdinal: 13 }] as const;
     expect(drawn({ sizes: [...sizes, -13, -12], events, of: 30 })).not.toContain('settle it first');
@@ -103,6 +105,9 @@ describe('the Runs sheet', () => {
     const zones = drawn({ ...due, run: { ...run, zones: true } });
     expect(zones.match(/Moved [^ ]+/g)).toEqual(['Moved −0.008']);
     expect(zones).toContain('Move it 0.008 smaller');
+    // A dial in ten-thousandths of an inch: 1.67 of them on the radius, so two.
+    const inInches = { ...run, divisionPm: 2.54 * um, zones: true };
+    expect(drawn({ ...due, run: inInches })).toContain('Moved −0.0004 in ');
   });
 
   it('notes what happens now after the last piece that was read, also where it was set aside', () => {
