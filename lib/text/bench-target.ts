@@ -1,15 +1,11 @@
-import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import type { FeatureKind } from '@/lib/schema/feature-kinds';
-import { formatLength } from '@/lib/units/format-length';
 import { shownLength, type Shown } from './shown-size';
+import { targetFigures, type TargetSizes } from './target-figures';
 
 /** What a piece is to be made to, for one sentence. Lengths in pm. */
-export type TargetFacts = {
+export type TargetFacts = TargetSizes & {
   mark: string;
   partner: string;
-  targetPm: number;
-  noLargerPm: number;
-  noSmallerPm: number;
   provable: boolean;
   leftPm: number | null;
   /** Of the feature that is made. */
@@ -33,11 +29,10 @@ export type TargetWords = {
 export function targetWords(facts: TargetFacts, shown: Shown): TargetWords {
   const { mark, partner, resolutionPm, leftPm } = facts;
   const figure = (pm: number) => shownLength(pm, resolutionPm, shown);
-  const largest = inward(facts.noLargerPm, 'down', facts, shown);
-  const smallest = inward(facts.noSmallerPm, 'up', facts, shown);
+  const { size, largest, smallest } = targetFigures(facts, resolutionPm, shown);
   return {
     title: `Make ${mark} to ${partner}`,
-    size: figure(facts.targetPm),
+    size,
     between: facts.provable
       ? `No larger than ${largest}, no smaller than ${smallest}.`
       : 'These gauges cannot prove the fit: measure the partner finer.',
@@ -56,18 +51,4 @@ export const cutTroubleWords =
 function leftWords(leftPm: number, kind: FeatureKind, figure: (pm: number) => string): string {
   const act = kind === 'outside' ? 'turn' : kind === 'bore' ? 'bore' : 'take off';
   return leftPm > 0 ? `${figure(leftPm)} left to ${act}.` : `Nothing left to ${act}.`;
-}
-
-/** To the gauge's step; a place more where the band is too narrow for whole steps. */
-function inward(
-  pm: number,
-  way: 'up' | 'down',
-  { noLargerPm, noSmallerPm, resolutionPm }: TargetFacts,
-  { unit, decimal }: Shown,
-): string {
-  const isNarrow = noLargerPm - noSmallerPm < 2 * resolutionPm;
-  const stepPm = isNarrow ? resolutionPm / 10 : resolutionPm;
-  const steps = way === 'up' ? Math.ceil(pm / stepPm) : Math.floor(pm / stepPm);
-  const decimals = decimalsForResolution(resolutionPm, unit) + (isNarrow ? 1 : 0);
-  return formatLength(Math.round(steps * stepPm), { unit, decimals, decimal });
 }

@@ -1,5 +1,6 @@
 import type { Said } from './said';
 import { shownLength, type Shown } from './shown-size';
+import { targetFigures, type TargetSizes } from './target-figures';
 
 type Clear = {
   mark: string;
@@ -16,7 +17,7 @@ export type PastFacts = {
   resolutionPm: number;
   other: Clear | null;
   nearest: Clear | null;
-  make: { mark: string; targetPm: number; noLargerPm: number; noSmallerPm: number } | null;
+  make: (TargetSizes & { mark: string; provable: boolean }) | null;
   sleevePm: number;
 };
 
@@ -61,11 +62,7 @@ export function pastWords(
         ? null
         : {
             act: `Make ${make.mark} to ${mark}`,
-            says: [
-              `${make.mark} to `,
-              { figure: figure(make.targetPm) },
-              `, no larger than ${figure(make.noLargerPm)}, no smaller than ${figure(make.noSmallerPm)}.`,
-            ],
+            says: makeSays(make, resolutionPm, shown),
           },
     sleeve: {
       act: 'Sleeve it',
@@ -112,6 +109,14 @@ export function fateNote(
   const made = facts.partner === null ? '' : `, made to ${facts.partner}`;
   const what = fate === 'scrapped' ? 'Scrapped' : 'To be sleeved';
   return `${what} at ${figure(facts.sizePm)}, ${figure(facts.byPm)} past ${figure(facts.stopPm)}${made}.`;
+}
+
+function makeSays(make: NonNullable<PastFacts['make']>, resolutionPm: number, shown: Shown): Said {
+  const { size, largest, smallest } = targetFigures(make, resolutionPm, shown);
+  const between = make.provable
+    ? `, no larger than ${largest}, no smaller than ${smallest}.`
+    : '; these gauges cannot prove it.';
+  return [`${make.mark} to `, { figure: size }, between];
 }
 
 function clearWords(pm: number, figure: (pm: number) => string): string {

@@ -127,11 +127,11 @@ function onWords(marks: readonly string[], used: number): string {
 /** "18.086 down to 18.006". */
 export function fromToWords(
   nowPm: number,
-  toPm: number,
+  to: string,
   { side, resolutionPm }: Pick<CutPiece, 'side' | 'resolutionPm'>,
   shown: Shown,
 ): string {
-  const [from, to] = [nowPm, toPm].map((pm) => shownLength(pm, resolutionPm, shown));
+  const from = shownLength(nowPm, resolutionPm, shown);
   return `${from} ${side === 'external' ? 'down' : 'up'} to ${to}`;
 }
 

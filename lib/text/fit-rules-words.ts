@@ -1,5 +1,5 @@
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
-import { clearanceFigure, stepWords } from './fit-words';
+import { stepWords, wantedFigure } from './fit-words';
 import { scaleWords } from './scale';
 import { shownSize } from './shown-size';
 import { usualResolutionPm } from './usual-resolution';
@@ -24,7 +24,7 @@ export function fitRulesTitles(facts: Facts) {
     internal: { title: internal.title, subtitle: `${internal.feature}, ${unit}` },
     external: {
       title: external.title,
-      subtitle: `slid ${clearanceFigure(aimPm, facts, facts.stepPm)}`,
+      subtitle: `slid ${wantedFigure(aimPm, facts, facts.stepPm)}`,
     },
     between: stepWords(facts, facts.stepPm),
   };
@@ -36,7 +36,7 @@ export function fitRulesSentence(facts: Facts, timesFullSize: number): string {
   const pairs = ties.length === 1 ? '1 pair' : `${ties.length} pairs`;
   return (
     `${internal.title} above, ${external.title.toLowerCase()} below, ${scaleWords(timesFullSize)}, ` +
-    `the lower rule slid ${clearanceFigure(aimPm, facts, facts.stepPm)} so that a pair at the aim stands plumb. ` +
+    `the lower rule slid ${wantedFigure(aimPm, facts, facts.stepPm)} so that a pair at the aim stands plumb. ` +
     `${pairs}, ${toMake.length} to make.`
   );
 }

@@ -1,5 +1,6 @@
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
+import { givenStep } from './given-step';
 import type { Shown } from './shown-size';
 
 type FitClearances = { minPm: number; maxPm: number; aimPm: number };
@@ -34,10 +35,15 @@ export function clearanceFigure(
   return formatLength(pm, { unit, decimals, decimal });
 }
 
+/** The same of a clearance that was asked for: to a place more where it is exact there only. */
+export function wantedFigure(pm: number, shown: Shown, stepPm = usualStepPm[shown.unit]): string {
+  return clearanceFigure(pm, shown, givenStep(pm, stepPm, shown.unit));
+}
+
 /** What a fit leaves an open feature: "its liner −0.008 / −0.012". */
 export function fitLimitsWords(partnerName: string, fit: FitClearances, shown: Shown): string {
   const part = partnerName.toLowerCase();
-  const figure = (pm: number) => clearanceFigure(pm, shown, clearanceStep(fit, shown.unit));
+  const figure = (pm: number) => wantedFigure(pm, shown, clearanceStep(fit, shown.unit));
   return `its ${part} ${figure(-fit.minPm)} / ${figure(-fit.maxPm)}`;
 }
 
@@ -45,7 +51,7 @@ export function fitLimitsWords(partnerName: string, fit: FitClearances, shown: S
 export function wantedWords(fit: FitClearances, shown: Shown): string {
   const { minPm, maxPm, aimPm } = fit;
   const stepPm = clearanceStep(fit, shown.unit);
-  const figure = (pm: number) => clearanceFigure(Math.abs(pm), shown, stepPm);
+  const figure = (pm: number) => wantedFigure(Math.abs(pm), shown, stepPm);
   const aim = `aim ${figure(aimPm)}${aimPm < 0 ? ' tight' : ''}`;
   if (minPm >= 0) return `Wanted ${figure(minPm)} to ${figure(maxPm)} clear, ${aim}.`;
   if (maxPm <= 0) return `Wanted ${figure(maxPm)} to ${figure(minPm)} tight, ${aim}.`;
@@ -59,6 +65,14 @@ export function clearanceSteps(
   stepPm = usualStepPm[unit],
 ): string {
   return formatSteps(pm / stepPm);
+}
+
+/** The aim in those steps: 20.5 where it lies between two. */
+export function aimSteps(pm: number, { unit, decimal }: Shown, stepPm = usualStepPm[unit]): string {
+  if (givenStep(pm, stepPm, unit) === stepPm) return formatSteps(pm / stepPm);
+  const tenths = Math.round((10 * pm) / stepPm);
+  const text = (Math.abs(tenths) / 10).toFixed(1).replace('.', decimal);
+  return tenths < 0 ? `\u2212${text}` : text;
 }
 
 export function stepWords(shown: Shown, stepPm = usualStepPm[shown.unit]): string {

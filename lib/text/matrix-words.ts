@@ -1,8 +1,10 @@
 import { chanceWords } from './chance-words';
 import { clearWords } from './clear-words';
+import { givenStep } from './given-step';
 import { listWords } from './list-words';
 import { shownLimit } from './shown-limit';
 import { shownLength, type Shown } from './shown-size';
+import { targetFigures, type TargetSizes } from './target-figures';
 
 type Verdict = {
   state: 'inside' | 'near' | 'unsure' | 'out' | 'to cut';
@@ -63,21 +65,21 @@ export function toMakeWords(
     internal,
     external,
     make,
-    targetPm,
+    target,
     aimPm,
   }: {
     internal: string;
     external: string;
     make: 'internal' | 'external';
-    targetPm: number;
+    target: TargetSizes;
     aimPm: number;
   },
   stepPm: number,
   shown: Shown,
 ): string {
-  const to = shownLength(targetPm, stepPm, shown);
+  const to = targetFigures(target, stepPm, shown).size;
   const [made, partner] = make === 'external' ? [external, internal] : [internal, external];
-  return `${made} for ${partner}: to make, to ${to}, aim ${clearWords(aimPm, stepPm, shown)}`;
+  return `${made} for ${partner}: to make, to ${to}, aim ${clearWords(aimPm, givenStep(aimPm, stepPm, shown.unit), shown)}`;
 }
 
 /** A pair that has no clearance yet: one of the two is not measured, or metal is still to come off. */

@@ -1,6 +1,7 @@
 import { formatLength } from '@/lib/units/format-length';
 import { clearWords } from './clear-words';
-import { clearanceStep } from './fit-words';
+import { clearanceStep, wantedFigure } from './fit-words';
+import { givenStep } from './given-step';
 import { asMadeWords } from './pair-record-words';
 import { shownLength, type Shown } from './shown-size';
 
@@ -129,7 +130,8 @@ function stated(pm: number, { unit, decimal }: Shown): string {
 
 function range({ minPm, maxPm }: Limits, shown: Shown): string {
   const stepPm = clearanceStep({ minPm, maxPm }, shown.unit);
+  const clear = (pm: number) => clearWords(pm, givenStep(pm, stepPm, shown.unit), shown);
   return minPm < 0
-    ? `${clearWords(minPm, stepPm, shown)} to ${clearWords(maxPm, stepPm, shown)}`
-    : `${shownLength(minPm, stepPm, shown)} to ${clearWords(maxPm, stepPm, shown)}`;
+    ? `${clear(minPm)} to ${clear(maxPm)}`
+    : `${wantedFigure(minPm, shown, stepPm)} to ${clear(maxPm)}`;
 }

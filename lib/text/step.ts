@@ -1,6 +1,7 @@
 import type { Feature } from '@/lib/schema/feature';
 import { clearWords } from './clear-words';
 import { shownLength, type Shown } from './shown-size';
+import { targetFigures, type TargetSizes } from './target-figures';
 
 /** The words of a decision, the mark it begins with set apart so that it can be set in the other face. */
 export type MarkedSentence = { mark: string; says: string };
@@ -71,12 +72,12 @@ export function pairChangedWords(
 /** What to do next, in one line. */
 export function makeWords(
   mark: string,
-  targetPm: number,
+  target: TargetSizes,
   partnerMark: string,
   resolutionPm: number,
   shown: Shown,
 ): string {
-  return `Make ${mark} to ${shownLength(targetPm, resolutionPm, shown)}, for ${partnerMark}`;
+  return `Make ${mark} to ${targetFigures(target, resolutionPm, shown).size}, for ${partnerMark}`;
 }
 
 export function measureWords(mark: string, featureName: string): string {

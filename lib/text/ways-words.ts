@@ -1,6 +1,6 @@
 import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { formatLength } from '@/lib/units/format-length';
-import { clearanceFigure, clearanceStep } from './fit-words';
+import { clearanceStep, wantedFigure } from './fit-words';
 import { lengthWords } from './length-words';
 import { quantityWords, type QuantityTrouble } from './quantity-words';
 import type { Shown } from './shown-size';
@@ -73,7 +73,7 @@ export function classesEchoWords(
   shown: Shown,
 ): { hole: string; shaft: string; clearance: string } {
   const half = (name: string, { text, upperPm, lowerPm }: Half) =>
-    `${name} ${text}: ${clearanceFigure(nominalPm + lowerPm, shown)} to ${clearanceFigure(nominalPm + upperPm, shown)} ${unitOf(shown)}`;
+    `${name} ${text}: ${wantedFigure(nominalPm + lowerPm, shown)} to ${wantedFigure(nominalPm + upperPm, shown)} ${unitOf(shown)}`;
   return {
     hole: half('Hole', read.hole),
     shaft: half('Shaft', read.shaft),
@@ -104,7 +104,7 @@ export function nearPairWords(
 /** "0.006 to 0.035 clear", "0.005 tight to 0.013 clear", "0 to 0.029 tight". */
 export function clearRange(minPm: number, maxPm: number, shown: Shown): string {
   const stepPm = clearanceStep({ minPm, maxPm }, shown.unit);
-  const figure = (pm: number) => clearanceFigure(Math.abs(pm), shown, stepPm);
+  const figure = (pm: number) => wantedFigure(Math.abs(pm), shown, stepPm);
   if (minPm >= 0) return `${figure(minPm)} to ${figure(maxPm)} clear`;
   if (maxPm <= 0) return `${figure(maxPm)} to ${figure(minPm)} tight`;
   return `${figure(minPm)} tight to ${figure(maxPm)} clear`;
@@ -142,7 +142,7 @@ export function ruleWorkingWords(
         ? slopeFigure(nmPerMm, shown.decimal)
         : slopeFigure(Math.abs(nmPerMm), shown.decimal);
     const on = `${slope} ${slopeUnit(shown.unit)} × ${plainSize(diameterPm, shown)}`;
-    return { name, working: `${constant}${on}`, figure: clearanceFigure(pm, shown) };
+    return { name, working: `${constant}${on}`, figure: wantedFigure(pm, shown) };
   };
   return [
     one('Least', rule.minNmPerMm, clearances.minPm),

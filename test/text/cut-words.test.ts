@@ -213,8 +213,8 @@ describe('the dial', () => {
 
   it('says from where to where, down for a shaft and up for a bore', () => {
     const facts = { side: 'external', resolutionPm: um } as const;
-    expect(fromToWords(18_086 * um, 18_006 * um, facts, shown)).toBe('18.086 down to 18.006');
-    expect(fromToWords(17_940 * um, 18_010 * um, { ...facts, side: 'internal' }, shown)).toBe(
+    expect(fromToWords(18_086 * um, '18.006', facts, shown)).toBe('18.086 down to 18.006');
+    expect(fromToWords(17_940 * um, '18.010', { ...facts, side: 'internal' }, shown)).toBe(
       '17.940 up to 18.010',
     );
   });
@@ -379,6 +379,7 @@ describe('a piece past its stop', () => {
       targetPm: 18_002 * um,
       noLargerPm: 18_003 * um,
       noSmallerPm: 18_001 * um,
+      provable: true,
     },
     sleevePm: 10 * um,
   } as const;
@@ -398,6 +399,14 @@ describe('a piece past its stop', () => {
       'Make L9 to P7',
       'L9 to 18.002, no larger than 18.003, no smaller than 18.001.',
     ]);
+    const narrow = { noLargerPm: 18_002_400_000, noSmallerPm: 18_001_600_000 };
+    expect(textOf(pastWords({ ...facts, make: { ...facts.make, ...narrow } }, shown).make)).toEqual(
+      ['Make L9 to P7', 'L9 to 18.0020, no larger than 18.0024, no smaller than 18.0016.'],
+    );
+    const crossed = { noLargerPm: 18_001 * um, noSmallerPm: 18_003 * um, provable: false };
+    expect(
+      textOf(pastWords({ ...facts, make: { ...facts.make, ...crossed } }, shown).make)![1],
+    ).toBe('L9 to 18.002; these gauges cannot prove it.');
     expect(textOf(words.sleeve)).toEqual([
       'Sleeve it',
       'A sleeve has to put back 0.010 on diameter and something to cut; until it is in, the piece has no partner.',

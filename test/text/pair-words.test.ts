@@ -166,10 +166,17 @@ describe('the table of clearances in words', () => {
 
   it('says a piece to make, and the head of a row', () => {
     const marks = { internal: 'L7', external: 'P7' };
-    const make = { ...marks, make: 'external', targetPm: size(0), aimPm: 10 * um } as const;
+    const about = (pm: number) => ({
+      targetPm: pm,
+      noLargerPm: pm + 2 * um,
+      noSmallerPm: pm - 2 * um,
+    });
+    const make = { ...marks, make: 'external', target: about(size(0)), aimPm: 10 * um } as const;
     expect(toMakeWords(make, um, mm)).toBe('P7 for L7: to make, to 18.000, aim 0.010 clear');
-    const bore = { ...make, make: 'internal', targetPm: size(10) } as const;
+    const bore = { ...make, make: 'internal', target: about(size(10)) } as const;
     expect(toMakeWords(bore, um, mm)).toBe('L7 for P7: to make, to 18.010, aim 0.010 clear');
+    const half = { ...make, aimPm: 20_500_000 };
+    expect(toMakeWords(half, um, mm)).toMatch(/, aim 0\.0205 clear$/);
     expect(noClearanceWords(marks, [])).toBe('P7 in L7: not measured');
     expect(noClearanceWords(marks, ['L7'])).toBe('P7 in L7: L7 is still to cut');
     expect(noClearanceWords(marks, ['L7', 'P7'])).toBe('P7 in L7: L7 and P7 are still to cut');
@@ -293,6 +300,14 @@ describe('a flag on a pair in words', () => {
     [
       { kind: 'wanted', ...limits },
       'Wanted now is 0.002 tight to 0.009 clear; it was 0.008 to 0.012 clear.',
+    ],
+    [
+      {
+        kind: 'wanted',
+        from: { minPm: 8 * um, maxPm: 12 * um },
+        to: { minPm: 7_500_000, maxPm: 12_500_000 },
+      },
+      'Wanted now is 0.0075 to 0.0125 clear; it was 0.008 to 0.012 clear.',
     ],
     [
       { kind: 'governs', from: 'mean', to: 'extreme' },

@@ -104,6 +104,9 @@ describe('the Fits sheet', () => {
       external: { title: 'Pistons', subtitle: 'slid 0.010' },
       between: 'in 0.001 mm',
     });
+    const half = { ...facts, aimPm: 20_500_000 };
+    expect(fitRulesTitles(half).external.subtitle).toBe('slid 0.0205');
+    expect(fitRulesSentence(half, 500)).toContain('slid 0.0205 so that');
     expect(fitRulesSentence(facts, 500)).toMatch(
       /^Liners above, pistons below, .*, the lower rule slid 0\.010 so that a pair at the aim stands plumb\. 1 pair, 0 to make\.$/,
     );

@@ -104,6 +104,11 @@ describe('clearances in words', () => {
     expect(clearRange(-29 * um, 0, mm)).toBe('0.000 to 0.029 tight');
   });
 
+  it('keeps half a micrometre of a class', () => {
+    // ISO 286-2, js6 on 18: ±5.5 µm, and H7 0 to 18 µm.
+    expect(clearRange(-5_500_000, 23_500_000, mm)).toBe('0.0055 tight to 0.0235 clear');
+  });
+
   it('says whether a near pair stays inside what is wanted', () => {
     const pair = { text: 'H7/g6', minPm: 6 * um, maxPm: 35 * um };
     expect(nearPairWords({ ...pair, inside: true }, mm)).toBe('H7/g6, 0.006 to 0.035 clear');
@@ -137,15 +142,15 @@ describe('a rule in words', () => {
   it('shows its working', () => {
     const clearances = { minPm: 45_200_000, aimPm: 52_400_000, maxPm: 59_600_000 };
     expect(ruleWorkingWords(rule, clearances, of18, mm)).toEqual([
-      { name: 'Least', working: '0.0254 + 1.1 µm per mm × 18', figure: '0.045' },
-      { name: 'Aim', working: '0.0254 + 1.5 µm per mm × 18', figure: '0.052' },
-      { name: 'Most', working: '0.0254 + 1.9 µm per mm × 18', figure: '0.060' },
+      { name: 'Least', working: '0.0254 + 1.1 µm per mm × 18', figure: '0.0452' },
+      { name: 'Aim', working: '0.0254 + 1.5 µm per mm × 18', figure: '0.0524' },
+      { name: 'Most', working: '0.0254 + 1.9 µm per mm × 18', figure: '0.0596' },
     ]);
     const tight = { minPm: -30_700_000, aimPm: -26_200_000, maxPm: -21_700_000 };
     expect(ruleWorkingWords(press, tight, of18, mm)[1]).toEqual({
       name: 'Aim',
       working: '−0.0127 − 0.75 µm per mm × 18',
-      figure: '−0.026',
+      figure: '−0.0262',
     });
     expect(ruleWorkingWords({ ...press, fixedPm: 0 }, tight, of18, mm)[0]!.working).toBe(
       '−1 µm per mm × 18',

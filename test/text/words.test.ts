@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { driftWords, type DriftFacts } from '@/lib/text/drift-words';
 import { drawnEchoWords, drawnFaultWords } from '@/lib/text/draft-words';
 import {
+  aimSteps,
   clearanceStep,
   clearanceSteps,
   fitLimitsWords,
@@ -144,6 +145,21 @@ describe('fit words', () => {
     );
   });
 
+  it('keep a place more where a figure was given to it', () => {
+    const tenths = { minPm: 7_620_000, maxPm: 20_320_000, aimPm: 13_970_000 };
+    expect(wantedWords(tenths, inch)).toBe('Wanted 0.0003 to 0.0008 clear, aim 0.00055.');
+    expect(aimSteps(tenths.aimPm, inch)).toBe('5.5');
+    expect(aimSteps(tenths.aimPm, inch, 254_000)).toBe('55');
+    // In millimetres its ends have five places: what was not given to a place is not shown to it.
+    expect(wantedWords(tenths, mm)).toBe('Wanted 0.008 to 0.020 clear, aim 0.014.');
+    const half = { minPm: 7_500_000, maxPm: 33_500_000, aimPm: 20_500_000 };
+    expect(wantedWords(half, mm)).toBe('Wanted 0.0075 to 0.0335 clear, aim 0.0205.');
+    expect(fitLimitsWords('Liner', half, mm)).toBe('its liner \u22120.0075 / \u22120.0335');
+    expect(aimSteps(half.aimPm, { unit: 'mm', decimal: ',' })).toBe('20,5');
+    expect(aimSteps(-half.aimPm, mm)).toBe('\u221220.5');
+    expect([10 * um, 20_400_300].map((pm) => aimSteps(pm, mm))).toEqual(['10', '20']);
+  });
+
   it('count steps of a thousandth or a ten-thousandth of an inch', () => {
     expect(clearanceSteps(-1 * um, mm)).toBe('\u22121');
     // 0.0079 and 0.0081 mm are both 0.0003 in: counted in 0.00001 in they are told apart.
@@ -191,7 +207,19 @@ describe('decisions in words', () => {
   });
 
   it('say what to make, what suits nothing, and what a final pair has become', () => {
-    expect(makeWords('P7', 18_006 * um, 'L7', um, mm)).toBe('Make P7 to 18.006, for L7');
+    const target = {
+      targetPm: 18_006 * um,
+      noLargerPm: 18_008 * um,
+      noSmallerPm: 18_004 * um,
+    };
+    expect(makeWords('P7', target, 'L7', um, mm)).toBe('Make P7 to 18.006, for L7');
+    // Where whole steps have no room, to the place of its limits.
+    const narrow = {
+      targetPm: 18_005_500_000,
+      noLargerPm: 18_005_900_000,
+      noSmallerPm: 18_005_100_000,
+    };
+    expect(makeWords('P7', narrow, 'L7', um, mm)).toBe('Make P7 to 18.0055, for L7');
     expect(noPartnerWords('P3', 'Power piston in liner').says).toContain('suits no free partner');
     const marks = { internal: 'L1', external: 'P1' };
     expect(pairChangedWords(marks, 10 * um, 11 * um, um, mm).says).toBe(

@@ -5,6 +5,7 @@ import { entryReading } from '@/lib/rules/entry-reading';
 import { echoWords, whichWords } from '@/lib/text/bench-entry';
 import { placeWords } from '@/lib/text/bench-place';
 import { shownLength } from '@/lib/text/shown-size';
+import { targetFigures } from '@/lib/text/target-figures';
 import styles from './entry-line.module.css';
 import { EntryNotice } from './entry-notice-view';
 import type { Bench } from './use-bench';
@@ -133,5 +134,5 @@ function nominalWords({ feature, chosen, resolutionPm, blind }: Bench): string {
 /** What the piece is to be made to, faint in the empty line. */
 function targetHint({ partner, chosen, resolutionPm }: Bench): string {
   const target = partner?.target ?? null;
-  return target === null ? '' : `to ${shownLength(target.targetPm, resolutionPm, chosen)}`;
+  return target === null ? '' : `to ${targetFigures(target, resolutionPm, chosen).size}`;
 }

@@ -4,7 +4,7 @@ import Link from 'next/link';
 import type { Feature } from '@/lib/schema/feature';
 import type { Piece } from '@/lib/schema/part';
 import { verdictWords } from '@/lib/text/verdict';
-import { shownLength } from '@/lib/text/shown-size';
+import { targetFigures } from '@/lib/text/target-figures';
 import { figureOf, markStateOf, resolutionOf, stripOf, targetOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
 import { SizeStrip } from '../strip/size-strip';
@@ -23,7 +23,7 @@ export function BoardCell({ piece, feature, picked }: Props) {
   const decide = state === 'out' || state === 'unsure' || state === 'held';
   const live = state === 'to make' && figure !== '';
   const target = targetOf(view, piece.id, feature.id);
-  const to = target === null ? '' : shownLength(target.targetPm, resolutionPm, chosen);
+  const to = target === null ? '' : targetFigures(target, resolutionPm, chosen).size;
   const word =
     cell.verdict !== null && state !== 'held'
       ? verdictWords(cell.verdict, { ...chosen, resolutionPm })

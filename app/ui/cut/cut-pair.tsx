@@ -2,6 +2,7 @@ import type { CutView } from '@/lib/rules/cuts/cut-view';
 import { dialUnit, type Slide } from '@/lib/rules/cuts/slide';
 import { dialFigure, dialWords, fromToWords } from '@/lib/text/cut-words';
 import { shownLength, type Shown } from '@/lib/text/shown-size';
+import { targetFigures } from '@/lib/text/target-figures';
 import { emsOf } from '../primitives/ems-of';
 import styles from './cut.module.css';
 import type { OnDial } from './use-put-on';
@@ -20,6 +21,16 @@ const onDiameter = new Set(['outside', 'bore']);
 export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
   const { leftPm, resolutionPm, aim, turnToPm, advice } = cut;
   const past = advice.kind === 'past';
+  const lappedPm = turnToPm - aim.aimPm;
+  const turnTo = targetFigures(
+    {
+      targetPm: turnToPm,
+      noLargerPm: aim.noLargerPm + lappedPm,
+      noSmallerPm: aim.noSmallerPm + lappedPm,
+    },
+    resolutionPm,
+    shown,
+  ).size;
   const unit = slide === null ? shown.unit : dialUnit(slide, shown.unit);
   const canStep = slide !== null && (cut.advice.kind === 'cut' || cut.advice.kind === 'spring');
   const left =
@@ -35,10 +46,10 @@ export function CutPair({ cut, slide, onDial, shown, onStep }: Props) {
         <Big figure={left} past={past} />
         <p className={styles.under}>
           {aim.now === null
-            ? `to ${shownLength(turnToPm, resolutionPm, shown)}`
+            ? `to ${turnTo}`
             : past || leftPm! <= 0
               ? shownLength(aim.now.valuePm, resolutionPm, shown)
-              : fromToWords(aim.now.valuePm, turnToPm, { side: aim.side, resolutionPm }, shown)}
+              : fromToWords(aim.now.valuePm, turnTo, { side: aim.side, resolutionPm }, shown)}
         </p>
       </section>
       <section className={styles.put} aria-label="Put on the dial">

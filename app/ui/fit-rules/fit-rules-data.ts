@@ -1,4 +1,5 @@
 import type { Verdict } from '@/lib/rules/verdict';
+import type { TargetSizes } from '@/lib/text/target-figures';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
 
 /** Both sides of a fit with every measured piece, the pairs and what is to make. Lengths are whole pm. */
@@ -38,10 +39,9 @@ export type FitTie = {
 };
 
 /** A piece still to make, to its partner. */
-export type FitToMake = {
+export type FitToMake = TargetSizes & {
   internal: string;
   external: string;
   /** Which of the two is made; the external one where it is not said. */
   make?: 'internal' | 'external';
-  targetPm: number;
 };

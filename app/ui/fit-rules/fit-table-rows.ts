@@ -1,5 +1,6 @@
 import { clearanceFigure } from '@/lib/text/fit-words';
 import { shownLength, shownSize } from '@/lib/text/shown-size';
+import { targetFigures } from '@/lib/text/target-figures';
 import { usualResolutionPm } from '@/lib/text/usual-resolution';
 import type { FitRulesData, FitRulesPiece } from './fit-rules-data';
 
@@ -44,7 +45,7 @@ export function fitTableRows(data: FitRulesData): FitTableRow[] {
     ...toMake.map((piece) => ({
       ...row(piece.internal, piece.external),
       [piece.make === 'internal' ? 'internalSize' : 'externalSize']:
-        `to ${shownLength(piece.targetPm, stepPm, data)}`,
+        `to ${targetFigures(piece, stepPm, data).size}`,
       verdict: 'to make',
     })),
     ...alone(internal.pieces).map((mark) => row(mark, nothing)),

@@ -43,12 +43,14 @@ export function fitRulesOf(view: JobView, fit: FitView, shown: Shown): FitRulesD
     })),
     toMake: [...fit.toMake, ...fit.toBore].map((target) => {
       const { internalPieceId, externalPieceId } = targetPair(target);
-      const { make, targetPm } = target;
+      const { make, targetPm, noLargerPm, noSmallerPm } = target;
       return {
         internal: markOf(internalPieceId),
         external: markOf(externalPieceId),
         make,
         targetPm,
+        noLargerPm,
+        noSmallerPm,
       };
     }),
   };

@@ -5,7 +5,7 @@ import type { ChosenPair, FitPiece } from '@/lib/rules/fit-view';
 import { madeClearance } from '@/lib/rules/made-clearance';
 import type { Target } from '@/lib/rules/target';
 import type { Fit } from '@/lib/schema/fit';
-import { clearanceSteps } from '@/lib/text/fit-words';
+import { aimSteps, clearanceSteps } from '@/lib/text/fit-words';
 import { noClearanceWords, pairWords, toMakeWords } from '@/lib/text/matrix-words';
 import type { Shown } from '@/lib/text/shown-size';
 import { VerdictMark } from '../verdict/verdict-mark';
@@ -44,11 +44,10 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
     style: { left: props.leftPx },
   } as const;
   if (toMake !== undefined) {
-    const { make, targetPm } = toMake;
-    const facts = { ...marks, make, targetPm, aimPm: fit.aimPm };
+    const facts = { ...marks, make: toMake.make, target: toMake, aimPm: fit.aimPm };
     return (
       <div {...place} className={`${styles.cell} ${styles.toMake}`}>
-        <span aria-hidden>aim {clearanceSteps(fit.aimPm, shown, countPm)}</span>
+        <span aria-hidden>aim {aimSteps(fit.aimPm, shown, countPm)}</span>
         <span className="unseen">{toMakeWords(facts, stepPm, shown)}</span>
       </div>
     );

@@ -63,8 +63,7 @@ export function MatrixLine({ fit, internal, external, stepPm }: Props) {
       return internalPieceId === inner.piece.id && externalPieceId === outer.piece.id;
     });
     if (target !== undefined) {
-      const { make, targetPm } = target;
-      const facts = { ...marks, make, targetPm, aimPm: fit.fit.aimPm };
+      const facts = { ...marks, make: target.make, target, aimPm: fit.fit.aimPm };
       return `${toMakeWords(facts, stepPm, chosen)}.`;
     }
     const clearance = madeClearance(inner, outer, fit.fit);

@@ -4,7 +4,8 @@ import { chanceWords } from '@/lib/text/chance-words';
 import { clearanceVerdict } from '@/lib/text/matrix-words';
 import { clearWords } from '@/lib/text/clear-words';
 import { paperMakeWords } from '@/lib/text/paper-words';
-import { shownLength, shownSize, type Shown } from '@/lib/text/shown-size';
+import { shownSize, type Shown } from '@/lib/text/shown-size';
+import { targetFigures } from '@/lib/text/target-figures';
 import type { VerdictSide, VerdictState } from '@/lib/text/verdict';
 
 /** One row of the printed table; empty where there is nothing to say, room to write where something is to make. */
@@ -66,7 +67,7 @@ export function paperRows(
   });
   const toMake = [...fit.toMake, ...fit.toBore].map((target): PaperRow => {
     const { internalPieceId, externalPieceId } = targetPair(target);
-    const to = shownLength(target.targetPm, stepPm, shown);
+    const to = targetFigures(target, stepPm, shown).size;
     return {
       ...row(internalPieceId, externalPieceId),
       [target.make === 'external' ? 'externalSize' : 'internalSize']: '',

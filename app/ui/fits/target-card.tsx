@@ -7,11 +7,9 @@ import { targetHeat } from '@/lib/rules/heat/target-heat';
 import type { FitView } from '@/lib/rules/fit-view';
 import { isPastDrawn } from '@/lib/rules/past-drawn';
 import type { Target } from '@/lib/rules/target';
-import { formatLength } from '@/lib/units/format-length';
-import { decimalsForResolution } from '@/lib/units/decimals-for-resolution';
 import { spindleWords } from '@/lib/text/bench-target';
 import { gaugeEnoughWords } from '@/lib/text/gauge-enough-words';
-import { shownLength, shownSize } from '@/lib/text/shown-size';
+import { shownSize } from '@/lib/text/shown-size';
 import {
   governedByWords,
   moreToMakeWords,
@@ -20,6 +18,7 @@ import {
   targetHeatRemark,
   targetHeatRows,
 } from '@/lib/text/target-card-words';
+import { targetFigures } from '@/lib/text/target-figures';
 import { useCutSaid } from '../cut/use-cut-said';
 import { resolutionOf, stripOf, targetStepOf } from '../job/cell-shown';
 import { useJob } from '../job/job-provider';
@@ -50,7 +49,7 @@ export function TargetCard({ fit, target, onAsk }: Props) {
   const partnerCell = view.cell(target.partnerId, partnerFeature.id);
   const partnerStep = resolutionOf(view, partnerCell, partnerFeature);
   const step = targetStepOf(view, fit, target);
-  const figure = (pm: number) => shownLength(pm, step, chosen);
+  const figures = targetFigures(target, step, chosen);
   const partnerFigure = shownSize(target.partnerSize, partnerStep, chosen);
   const others = [...fit.toMake, ...fit.toBore].filter(({ pieceId }) => pieceId !== target.pieceId);
   const own = fit.every.get(target.pieceId)?.size ?? null;
@@ -90,7 +89,7 @@ export function TargetCard({ fit, target, onAsk }: Props) {
         </p>
       </div>
       <p className={styles.target}>
-        <WorkingFigure text={figure(target.targetPm)} />
+        <WorkingFigure text={figures.size} />
       </p>
       <FittedStrip
         data={{
@@ -106,11 +105,11 @@ export function TargetCard({ fit, target, onAsk }: Props) {
         <dl className={styles.facts}>
           <dt>No larger than</dt>
           <dd>
-            <b>{inward(target.noLargerPm, 'down')}</b>
+            <b>{figures.largest}</b>
           </dd>
           <dt>No smaller than</dt>
           <dd>
-            <b>{inward(target.noSmallerPm, 'up')}</b>
+            <b>{figures.smallest}</b>
           </dd>
         </dl>
       ) : (
@@ -162,7 +161,7 @@ export function TargetCard({ fit, target, onAsk }: Props) {
             <li key={other.pieceId}>
               <button type="button" onClick={() => onAsk(other.pieceId)}>
                 {markOf(other.pieceId)} to{' '}
-                {shownLength(other.targetPm, targetStepOf(view, fit, other), chosen)}, for{' '}
+                {targetFigures(other, targetStepOf(view, fit, other), chosen).size}, for{' '}
                 {markOf(other.partnerId)}
               </button>
             </li>
@@ -173,16 +172,4 @@ export function TargetCard({ fit, target, onAsk }: Props) {
       <p className={styles.care}>{spindleWords}</p>
     </section>
   );
-
-  /** A working limit at the gauge's own step, never rounded outward; a digit more where a step is too coarse. */
-  function inward(pm: number, way: 'up' | 'down'): string {
-    const decimals = decimalsForResolution(step, chosen.unit);
-    const band = target.noLargerPm - target.noSmallerPm;
-    const stepPm = band < 2 * step ? step / 10 : step;
-    const rounded = way === 'up' ? Math.ceil(pm / stepPm) : Math.floor(pm / stepPm);
-    return formatLength(Math.round(rounded * stepPm), {
-      ...chosen,
-      decimals: stepPm === step ? decimals : decimals + 1,
-    });
-  }
 }

@@ -12,8 +12,8 @@ export function nextWords(view: JobView, shown: Shown): string | null {
     const feature = view.sheet.features.find((candidate) => candidate.id === next.featureId);
     return measureWords(markOf(next.pieceId), feature?.name ?? '');
   }
-  const { pieceId, partnerId, targetPm } = next.target;
+  const { pieceId, partnerId } = next.target;
   const fit = view.fits.find((candidate) => candidate.fit.id === next.fitId)!;
   const step = targetStepOf(view, fit, next.target);
-  return makeWords(markOf(pieceId), targetPm, markOf(partnerId), step, shown);
+  return makeWords(markOf(pieceId), next.target, markOf(partnerId), step, shown);
 }

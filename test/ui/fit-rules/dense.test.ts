@@ -106,7 +106,13 @@ describe('two rules with two hundred pieces a side', () => {
   );
 
   it('draws pieces to make hollow', () => {
-    const target = { internal: 'L200', external: 'P201', targetPm: mm(18) };
+    const target = {
+      internal: 'L200',
+      external: 'P201',
+      targetPm: mm(18),
+      noLargerPm: mm(18.001),
+      noSmallerPm: mm(17.999),
+    };
     const drawn = fitRulesLayout({ ...data, toMake: [target] }, width).shapes;
     expect(drawn.filter(({ role }) => role === 'grainToMake')).toHaveLength(1);
     expect(drawn.filter(({ role }) => role === 'toMakeLineThin')).toHaveLength(1);

@@ -8,6 +8,13 @@ const pieces = (letter: string, sizes: Record<number, number>) =>
     expandedPm: mm(0.001),
   }));
 
+/** A target in millimetres with its working limits. */
+const about = (size: number) => ({
+  targetPm: mm(size),
+  noLargerPm: mm(size + 0.001),
+  noSmallerPm: mm(size - 0.001),
+});
+
 /** The eight liners and pistons of the drawing `fits`. */
 export const fanFit: FitRulesData = {
   unit: 'mm',
@@ -46,8 +53,8 @@ export const fanFit: FitRulesData = {
     { internal: 'L6', external: 'P3', clearancePm: mm(0.011), state: 'inside' },
   ],
   toMake: [
-    { internal: 'L7', external: 'P7', targetPm: mm(18) },
-    { internal: 'L8', external: 'P8', targetPm: mm(18.006) },
+    { internal: 'L7', external: 'P7', ...about(18) },
+    { internal: 'L8', external: 'P8', ...about(18.006) },
   ],
 };
 
