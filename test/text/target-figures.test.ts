@@ -19,6 +19,7 @@ describe('a target with its working limits', () => {
     ['keeps a limit that is exact', [0, -2, 2], ['18.000', '18.002', '17.998']],
     ['has a place more where two steps have no room', [-1.5, -1.93, -1.07], ['17.9985', '17.9989', '17.9981']],
     ['has a place more where it would read as outside', [-1.7, -1.9, 1.4], ['17.9983', '18.0014', '17.9981']],
+    ['has a place more there on the other side too', [1.7, -1.4, 1.9], ['18.0017', '18.0019', '17.9986']],
     ['has the place of the gauge where it is outside its limits in truth', [-3, -1.9, 1.4], ['17.997', '18.001', '17.999']],
     ['has the place of the gauge where its limits cross', [0, 0.4, -0.4], ['18.000', '17.999', '18.001']],
   ] as const)('%s', (_, [target, smallest, largest], figures) => {
