@@ -148,7 +148,11 @@ export const cut = thing({
     askedPm: LengthPm.min(0).describe('0 where it is not a spring pass: nobody said'),
     beforePm: LengthPm,
     afterPm: LengthPm.nullable(),
-    tool: z.string().trim().max(120),
+    tool: z
+      .string()
+      .trim()
+      .max(120)
+      .describe('What it was cut with, a machine or a tool by name; empty where nobody said'),
     ...cutSetting,
   },
   made: notedAt,

@@ -64,7 +64,9 @@ const askedWords = { cut: '', spring: 'spring', unsaid: 'not said', sleeve: 'sle
 
 /** What a new stretch of learning began with. */
 export function changedWords(changed: string | null): string {
-  return changed === null ? 'Another slide or tool' : (changes[changed] ?? changes['other']!);
+  return changed === null
+    ? 'Another machine, slide or tool'
+    : (changes[changed] ?? changes['other']!);
 }
 
 /** What was changed while another piece was cut: "Insert changed, noted on P8". */

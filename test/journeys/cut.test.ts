@@ -362,7 +362,9 @@ describe('what no reading tells', () => {
     // Another slide, with an inch dial: what stood on it is kept with the cut, and said below what was asked.
     await page.getByRole('button', { name: 'The slide' }).click();
     await page.getByRole('textbox', { name: 'One division' }).fill('0.001 in');
+    await page.getByRole('textbox', { name: 'Machine or tool, by name' }).fill('Big lathe');
     await page.getByRole('button', { name: 'This is the slide' }).click();
+    await page.getByRole('button', { name: 'The slide: Big lathe' }).waitFor();
     await expect.poll(() => logged(page)).toContainEqual(expect.stringMatching(/^3 next .* in$/));
     await page.getByRole('button', { name: 'Cut taken, measure' }).click();
     await isBench(page);
@@ -376,7 +378,7 @@ describe('what no reading tells', () => {
     await page.setViewportSize({ width: 320, height: 740 });
     await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
     const last = (await job.sheet()).cuts.find(({ dialUnit }) => dialUnit === 'in');
-    expect(last).toMatchObject({ divisionPm: 25_400_000, dial: 'radius' });
+    expect(last).toMatchObject({ divisionPm: 25_400_000, dial: 'radius', tool: 'Big lathe' });
     await context.close();
   });
 });

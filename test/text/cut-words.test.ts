@@ -302,7 +302,7 @@ describe('the cut log', () => {
     ['overhang', 'Overhang changed'],
     ['sleeve', 'Sleeve put in'],
     ['other', 'Something else changed'],
-    [null, 'Another slide or tool'],
+    [null, 'Another machine, slide or tool'],
   ])('says what a new stretch began with: %s', (changed, says) => {
     expect(changedWords(changed)).toBe(says);
   });

@@ -64,6 +64,7 @@ export function CutOpen({ cut, saying, personId }: Props) {
       divisionPm: slide?.divisionPm ?? null,
       dialUnit: slide?.unit ?? null,
       fineFeed: slide?.fineFeed ?? null,
+      tool: slide?.tool ?? '',
       changed: said.changed,
       temperatureMilliC: said.temperatureMilliC,
     });
@@ -196,7 +197,7 @@ export function CutOpen({ cut, saying, personId }: Props) {
                 </button>
               )}
               <button type="button" className={styles.textButton} onClick={() => setOpen('slide')}>
-                The slide
+                {slide?.tool === undefined ? 'The slide' : `The slide: ${slide.tool}`}
               </button>
             </div>
           )

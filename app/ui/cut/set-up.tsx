@@ -31,7 +31,7 @@ export function SetUp({ saying, shown, isNew, onDone }: Props) {
     dialUnit: before.slide === null ? shown.unit : dialUnit(before.slide, shown.unit),
   };
   const [wrong, setWrong] = useState<readonly string[]>([]);
-  const field = (name: Exclude<keyof TypedSlide, 'dial'>) => ({
+  const field = (name: Exclude<keyof TypedSlide, 'dial' | 'tool'>) => ({
     bench: true,
     value: typed[name],
     inputMode: 'decimal' as const,
@@ -94,6 +94,15 @@ export function SetUp({ saying, shown, isNew, onDone }: Props) {
         label="Top slide set over"
         hint="10 at 5.74 degrees; empty: square"
         {...field('fineFeed')}
+      />
+      <Field
+        label="Machine or tool, by name"
+        hint="where two have one dial"
+        bench
+        value={typed.tool}
+        maxLength={120}
+        autoComplete="off"
+        onChange={(event) => setTyped({ ...typed, tool: event.target.value })}
       />
       <Button type="submit" bench kind={isNew ? 'main' : 'plain'}>
         This is the slide

@@ -22,6 +22,7 @@ export function slideTyped(
     bites: bitesPm === 0 ? '' : onDial(bitesPm),
     lap: lapPm === 0 ? '' : exactFigure(lapPm, shown, shown.unit === 'mm' ? 3 : 4),
     dialAt: dialAtPm === null ? '' : onDial(dialAtPm),
+    tool: slide?.tool ?? '',
   };
 }
 

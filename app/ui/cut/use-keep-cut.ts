@@ -14,7 +14,7 @@ type CutRow = (Draft & { kind: 'cut' })['row'];
 export type CutTaken = Omit<
   CutRow,
   'personId' | 'pieceId' | 'featureId' | 'lastReadingId' | 'beforePm' | 'tool'
->;
+> & { tool?: string };
 
 /**
  * Keeps a cut on this device: the readings before it tell the old size from then on. It needs no network,
@@ -54,7 +54,7 @@ export function useKeepCut() {
           featureId: cell.featureId,
           lastReadingId: before.id,
           beforePm: cell.size?.valuePm ?? counted(cell.readings).at(-1)?.valuePm ?? before.valuePm,
-          tool: '',
+          tool: taken.tool ?? '',
         },
       });
       await shown;

@@ -2,6 +2,7 @@ import type { Cut } from '@/lib/schema/fit';
 import { counted, type Cell } from '../cells';
 import type { Standing } from '../standing';
 import { cutPlaces } from './cut-places';
+import { saysOn } from './slide';
 
 /** One line of the cut log. Lengths on diameter, pm; null is "not known". */
 export type CutStep = {
@@ -79,7 +80,7 @@ export function cutSteps({
       afterPm,
       gotPm,
       ratio: askedPm === null || gotPm === null ? null : gotPm / askedPm,
-      afresh: isAfresh(cut, ours[index - 1]),
+      afresh: isAfresh(cut, ours.slice(0, index)),
     };
   });
 }
@@ -90,9 +91,10 @@ function kindOf({ changed, spring, askedPm }: Cut): CutStep['kind'] {
   return askedPm === 0 ? 'unsaid' : 'cut';
 }
 
-/** A person said so, or it was put on with another slide or another tool than the cut before. */
-function isAfresh(cut: Cut, before: Cut | undefined): boolean {
+/** A person said so, or it was put on with another slide, machine or tool than the last cut that says its own. */
+function isAfresh(cut: Cut, earlier: readonly Cut[]): boolean {
   if ((cut.changed ?? null) !== null) return true;
+  const before = earlier.findLast((one) => kindOf(one) === 'cut' && saysOn(one));
   if (before === undefined || kindOf(cut) !== 'cut') return false;
   const differs = (field: 'dial' | 'divisionPm' | 'fineFeed') =>
     (before[field] ?? null) !== null && (cut[field] ?? null) !== (before[field] ?? null);

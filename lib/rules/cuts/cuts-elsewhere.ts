@@ -52,8 +52,9 @@ type Facts = {
  *
  * Looked through from the newest back, in the order they were made. It ends at a change noted on any
  * feature that is cut from the same side (inside and outside are cut with different tools: common practice, no source),
- * and at a cut of this feature with another slide or tool. Passed over are cuts that do not say their slide,
- * were not measured on both sides, were measured warm, or are of a piece with a sleeve in it: that is another metal.
+ * and at a cut of this feature with another slide. Passed over are cuts of a machine or tool of another name
+ * and what was changed on it, cuts that do not say their slide, were not measured on both sides, were measured
+ * warm, or are of a piece with a sleeve in it: that is another metal.
  * Struck pieces teach nothing; scrapped ones do.
  *
  * Cost: O(cuts of the job + readings of the cells cut); sizes are worked out of as few pieces as are needed.
@@ -70,7 +71,10 @@ export function cutsElsewhere(facts: Facts): CutsElsewhere {
     cuts: facts.cuts.filter((cut) => sameSide.has(cut.featureId)),
   });
   const isOwn = (cut: Cut) => cut.pieceId === pieceId && cut.featureId === featureId;
-  const changedAt = order.findLastIndex((cut) => notes(cut) !== null && !isOwn(cut));
+  const isByOther = (cut: Cut) => cut.tool !== '' && !!slide.tool && cut.tool !== slide.tool;
+  const changedAt = order.findLastIndex(
+    (cut) => notes(cut) !== null && !isOwn(cut) && !isByOther(cut),
+  );
   const before = order.slice(0, Math.max(0, changedAt)).filter(isOwn).length;
   const changed =
     before === 0
@@ -81,11 +85,10 @@ export function cutsElsewhere(facts: Facts): CutsElsewhere {
   const struck = new Set(facts.pieces.filter(isStruck).map(({ id }) => id));
   const stepsOf = rememberedSteps(facts, order);
   const steps: CutStep[] = [];
-  let tool: string | null = null;
   for (const cut of order.toReversed()) {
+    if (isByOther(cut)) continue;
     if (cut.featureId === featureId && !cut.spring && cut.askedPm > 0) {
-      tool ??= cut.tool;
-      if (cut.tool !== tool || !isOnSlide(cut, slide)) break;
+      if (!isOnSlide(cut, slide)) break;
       const isOther = !isOwn(cut) && !struck.has(cut.pieceId);
       const step = isOther && saysSlide(cut, slide) ? stepsOf(cut) : undefined;
       if (step !== undefined) steps.push(step);

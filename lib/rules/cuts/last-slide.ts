@@ -9,5 +9,11 @@ export function lastSlide(cuts: readonly Cut[]): Slide | null {
   if (cut === undefined) return null;
   const slide = { dial: cut.dial!, divisionPm: cut.divisionPm!, fineFeed: cut.fineFeed ?? 1 };
   const unit = cut.dialUnit ?? null;
-  return { ...slide, bitesPm: 0, ...(unit === null ? {} : { unit }) };
+  const { tool } = cut;
+  return {
+    ...slide,
+    bitesPm: 0,
+    ...(unit === null ? {} : { unit }),
+    ...(tool === '' ? {} : { tool }),
+  };
 }

@@ -41,7 +41,7 @@ export function learnedCuts(
     steps.findLastIndex(({ afresh }) => afresh),
     elsewhere.changed?.before ?? 0,
   );
-  const last = steps.at(-1)?.cut;
+  const last = steps.findLast(({ kind }) => kind === 'cut')?.cut;
   const other = last !== undefined && !isOnSlide(last, slide);
   const stretch = changed || other ? [] : steps.slice(from);
   const springs = stretch.filter(({ kind, gotPm }) => kind === 'spring' && gotPm !== null);

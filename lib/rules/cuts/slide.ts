@@ -13,10 +13,12 @@ export type Slide = {
   bitesPm: number;
   /** What its dial is marked in; not there where nobody has said. */
   unit?: LengthUnit;
+  /** The machine or the tool by its name, where there are two of one dial; kept as the tool of the cut. */
+  tool?: string;
 };
 
-/** What turns an amount on the dial into one on diameter. */
-export type SlideDial = Pick<Slide, 'dial' | 'divisionPm' | 'fineFeed'>;
+/** What turns an amount on the dial into one on diameter, and whose dial it is. */
+export type SlideDial = Pick<Slide, 'dial' | 'divisionPm' | 'fineFeed' | 'tool'>;
 
 /** The slide as the mathematics of the dial takes it. */
 export function dialOf({ dial, divisionPm, fineFeed }: SlideDial): Dial {
@@ -24,16 +26,22 @@ export function dialOf({ dial, divisionPm, fineFeed }: SlideDial): Dial {
 }
 
 /** Whether a cut may have been put on with this slide; one that does not say its slide, with any. */
-export function isOnSlide(
-  { dial, divisionPm, fineFeed }: Pick<Cut, 'dial' | 'divisionPm' | 'fineFeed'>,
-  slide: SlideDial,
-): boolean {
+export function isOnSlide(cut: CutOn, slide: SlideDial): boolean {
+  const { dial, divisionPm, fineFeed, tool } = cut;
   return (
+    (!saysOn(cut) || tool === (slide.tool ?? '')) &&
     (dial ?? slide.dial) === slide.dial &&
     (divisionPm ?? slide.divisionPm) === slide.divisionPm &&
     (fineFeed ?? slide.fineFeed) === slide.fineFeed
   );
 }
+
+/** Whether a cut says what it was put on with: a dial, or a machine or tool by its name. */
+export function saysOn({ dial, tool }: Pick<CutOn, 'dial' | 'tool'>): boolean {
+  return (dial ?? null) !== null || tool !== '';
+}
+
+type CutOn = Pick<Cut, 'dial' | 'divisionPm' | 'fineFeed' | 'tool'>;
 
 /** What an amount on the dial asks for on diameter, whole pm. */
 export function askedFrom(dialPm: number, { dial, fineFeed }: SlideDial): number {

@@ -10,6 +10,8 @@ export type TypedSlide = {
   bites: string;
   lap: string;
   dialAt: string;
+  /** The machine or tool by its name. */
+  tool: string;
 };
 
 export type ReadSlide =
@@ -64,12 +66,13 @@ export function typedSlide(
   if (lap === 'wrong') fields.push('lap');
   if (dialAt === 'wrong') fields.push('dialAt');
   if (fields.length > 0) return { kind: 'wrong', fields };
+  const tool = typed.tool.trim();
   const bare = { dial: typed.dial, divisionPm: divisionPm as number, fineFeed: fine };
   const isSameDial = isKept('bites') && isKept('fineFeed') && isKept('dial');
   const bitesPm = isSameDial ? kept!.slide.bitesPm : askedFrom((bites as number | null) ?? 0, bare);
   return {
     kind: 'slide',
-    slide: { ...bare, bitesPm, unit },
+    slide: { ...bare, bitesPm, unit, ...(tool === '' ? {} : { tool }) },
     lapPm: (lap as number | null) ?? 0,
     dialAtPm: dialAt as number | null,
   };

@@ -43,6 +43,7 @@ describe('lastSlide', () => {
       fineFeed: 1,
       bitesPm: 0,
     });
+    expect(lastSlide([at('10', { tool: 'Big lathe' })])).toMatchObject({ tool: 'Big lathe' });
     expect(lastSlide([later])).toBeNull();
   });
 });

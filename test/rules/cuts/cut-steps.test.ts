@@ -157,6 +157,22 @@ describe('cutSteps', () => {
     expect(steps.map((step) => step.afresh)).toEqual([false, afresh]);
   });
 
+  it.each<[string, Partial<Cut>, Partial<Cut>, boolean[]]>([
+    ['another machine, after a cut that says nothing', { dial: null, askedPm: 0 }, { tool: 'B' }, [false, true]],
+    ['another machine, after its spring pass', { spring: true, askedPm: 0, tool: 'B' }, { tool: 'B' }, [false, true]],
+    ['the same machine, after a cut that says nothing', { dial: null, askedPm: 0 }, { tool: 'A' }, [false, false]],
+    ['the same machine, after a cut asked for on nobody says what', { dial: null }, { tool: 'A' }, [true, false]],
+    ['a machine without a name', { tool: 'A' }, {}, [false, true]],
+  ])('is held against the last cut that says what it was put on with: %s', (_, second, third, afresh) => {
+    const reads: Read[] = [
+      [10, 300],
+      [20, 200],
+      [30, 150],
+    ];
+    const steps = stepsOf(reads, [aCut(1, { tool: 'A' }), aCut(2, second), aCut(3, third)]);
+    expect(steps.map((step) => step.afresh)).toEqual([false, ...afresh]);
+  }); // prettier-ignore
+
   it('leaves out cuts that were struck out, of another piece, or of another feature', () => {
     const steps = stepsOf(
       [[10, 300]],

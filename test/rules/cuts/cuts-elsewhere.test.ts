@@ -124,6 +124,33 @@ describe('what the cuts of other pieces teach of the next one', () => {
     expect(learned([...p6, p7], 'P7', { said: { changed: 'tool' } })).toEqual([]);
   });
 
+  it('keeps two machines of one dial apart by their names', () => {
+    const on = (tool: string, done: readonly Done[]) =>
+      done.map((one): Done => (one[1] === 'cut' ? [one[0], 'cut', one[2], { tool }] : one));
+    const day = [...on('A', p5), ...on('B', p6), p7];
+    const next = (tool: string) =>
+      learned(day, 'P7', { said: { slide: { ...said.slide!, tool } } });
+    expect(next('B')).toEqual(['P6 93', 'P6 94', 'P6 95']);
+    expect(next('A')).toEqual(['P5 90', 'P5 91']);
+    // Without a name it may be either.
+    expect(learned(day)).toEqual([]);
+    const insert = but(day, 4, { tool: 'B', changed: 'insert' });
+    const both = (tool: string) =>
+      learned(insert, 'P7', { said: { slide: { ...said.slide!, tool } } });
+    expect([both('A').length, both('B')]).toEqual([2, ['P6 94', 'P6 95']]);
+    // A cut that says nothing is passed over.
+    const silent = [...but(on('B', p6), 2, { dial: null }), p7];
+    const slideB = { ...said.slide!, tool: 'B' };
+    expect(learned(silent, 'P7', { said: { slide: slideB } })).toEqual(['P6 93', 'P6 95']);
+    // What was changed on the one says nothing of what the other took before.
+    const own = [
+      ...on('A', cutTo('P7', [97, 98], 400)),
+      ...but(on('B', p6), 3, { tool: 'B', changed: 'tool' }),
+    ];
+    const slide = { ...said.slide!, tool: 'A' };
+    expect(learned(own, 'P7', { said: { slide } })).toEqual(['P7 97', 'P7 98']);
+  });
+
   it('is nothing of its own cuts either that were made before a change noted on another piece', () => {
     const day: Done[] = [
       ...cutTo('P7', [97, 97], 400),

@@ -123,6 +123,16 @@ describe('learnedCuts', () => {
     expect(learnedCuts(unsaid.steps, 'external', slide, false).learned).toMatchObject({ used: 3 });
   });
 
+  it('learns nothing for another machine of the same dial, whatever was done since that says none', () => {
+    const { slide, steps } = logOf(three, (cut, i) =>
+      i < 2 ? { ...cut, tool: 'A' } : { ...cut, dial: null, askedPm: 0 },
+    );
+    const on = (tool: object) =>
+      learnedCuts(steps, 'external', { ...slide, ...tool }, false).learned;
+    expect(on({ tool: 'A' })).toMatchObject({ used: 2 });
+    expect([on({ tool: 'B' }), on({})]).toEqual([{ kind: 'nothing' }, { kind: 'nothing' }]);
+  });
+
   it('learns nothing from a cut nobody said the asking of, and still knows the size after it', () => {
     const said = learnedOf((cut, i) => (i === 2 ? { ...cut, askedPm: 0 } : cut));
     expect(said.learned).toMatchObject({ kind: 'spread', used: 2, mean: 0.92 });

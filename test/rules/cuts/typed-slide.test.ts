@@ -17,6 +17,7 @@ const plain: TypedSlide = {
   bites: '',
   lap: '',
   dialAt: '',
+  tool: '',
 };
 const read = (over: Partial<TypedSlide> = {}, own: Parameters<typeof typedSlide>[1] = setting) =>
   typedSlide({ ...plain, ...over }, own);
@@ -29,6 +30,11 @@ describe('typedSlide', () => {
       lapPm: 0,
       dialAtPm: null,
     });
+  });
+
+  it('takes the name of a machine as it is called', () => {
+    expect(read({ tool: ' Big lathe ' })).toMatchObject({ slide: { tool: 'Big lathe' } });
+    expect(read({ tool: '  ' })).toEqual(read());
   });
 
   it('keeps the thinnest cut on diameter, as it is typed on the dial', () => {
@@ -72,7 +78,7 @@ describe('a slide that is kept already', () => {
     slide: { dial: 'radius', divisionPm: thou, fineFeed: 5.74, bitesPm: 17_699, unit: 'in' },
     lapPm: 6_350_001,
     dialAtPm: 134 * thou,
-    typed: { dial: 'radius', division: '0.001', fineFeed: '5.74', bites: '0.000', lap: '0.006', dialAt: '0.134' },
+    typed: { dial: 'radius', division: '0.001', fineFeed: '5.74', bites: '0.000', lap: '0.006', dialAt: '0.134', tool: '' },
   }; // prettier-ignore
   const inInches = { decimal: '.', unit: 'mm', dialUnit: 'in' } as const;
 

@@ -21,6 +21,7 @@ describe('the set-up of a slide as it is filled in again', () => {
       bites: '0.002',
       lap: '0.00635',
       dialAt: '0.134',
+      tool: '',
     });
     expect(
       slideTyped({ ...said, slide: { ...slide, unit: 'mm' } }, { ...mm, decimal: ',' }),
@@ -32,10 +33,15 @@ describe('the set-up of a slide as it is filled in again', () => {
     expect(read).toEqual({ kind: 'slide', ...said, slide: { ...slide, unit: 'in' } });
   });
 
+  it('keeps the name of its machine', () => {
+    const named = { ...said, slide: { ...slide, tool: 'Big lathe' } };
+    expect(slideTyped(named, mm).tool).toBe('Big lathe');
+  });
+
   it('is empty where nobody has said one', () => {
     const none = { slide: null, lapPm: 0, dialAtPm: null };
     expect(slideTyped(none, mm)).toEqual({
-      dial: 'radius', division: '', fineFeed: '', bites: '', lap: '', dialAt: '',
+      dial: 'radius', division: '', fineFeed: '', bites: '', lap: '', dialAt: '', tool: '',
     }); // prettier-ignore
     expect(slideKept(none, mm)).toBeNull();
   });
