@@ -11,6 +11,8 @@ export type Target = {
   make: 'external' | 'internal';
   partnerSize: GoverningSize;
   /** Partner's size less the clearance aimed at; of a bore, with it. */
+  aimPm: number;
+  /** That, or where it is within the guard of a limit the nearest size that proves the fit. */
   targetPm: number;
   /** The fit's own limits about this partner. */
   limits: { lowerPm: number; upperPm: number };
@@ -43,17 +45,23 @@ export function targetFor(
     fit,
   });
   const nowPm = piece.size?.valuePm ?? null;
-  const leftPm = make === 'external' ? (nowPm ?? 0) - said.aimPm : said.aimPm - (nowPm ?? 0);
+  const { working } = said;
+  const targetPm =
+    working.kind === 'none'
+      ? said.aimPm
+      : Math.min(Math.max(said.aimPm, working.lowerPm), working.upperPm);
+  const leftPm = make === 'external' ? (nowPm ?? 0) - targetPm : targetPm - (nowPm ?? 0);
   return {
     pieceId: piece.piece.id,
     partnerId: partner.piece.id,
     make,
     partnerSize,
-    targetPm: said.aimPm,
+    aimPm: said.aimPm,
+    targetPm,
     limits: { lowerPm: said.lowerPm, upperPm: said.upperPm },
     noLargerPm: said.upperPm - said.guardPm,
     noSmallerPm: said.lowerPm + said.guardPm,
-    provable: said.working.kind === 'band',
+    provable: working.kind === 'band',
     nowPm,
     leftPm: nowPm === null ? null : leftPm,
   };

@@ -43,6 +43,11 @@ export function notProvableWords(partner: string): string {
   return `The doubt of the two sizes is wider than the fit: these gauges cannot prove it. Measure ${partner} again, finer, or make it to the target and say so on the record.`;
 }
 
+/** Of a target that is not at the aim, where the aim is within the doubt of a limit. */
+export function besideAimWords(aimPm: number, resolutionPm: number, shown: Shown): string {
+  return `At the aim itself, ${shownLimit(aimPm, resolutionPm, shown)}, these gauges could not prove the fit: this is the nearest size at which they can.`;
+}
+
 /** Of a target that goes past what is drawn on one side at least. */
 export function pastDrawnWords(
   { lowerPm, upperPm }: { lowerPm: number | null; upperPm: number | null },
@@ -69,7 +74,7 @@ export function targetHeatRows(
   { outer, inner }: { outer: string; inner: string },
   shown: Shown,
 ): { label: string; figure: string }[] {
-  const degrees = (c: number) => `${temperatureFigure(c, shown)} °C`;
+  const degrees = (c: number) => `${temperatureFigure(c, shown)}\u00a0°C`;
   const about = (pm: number) => `about ${hotClearance(pm, shown)}`;
   const { warm, starting, touchesHotterByC } = heat;
   return [
@@ -83,7 +88,7 @@ export function targetHeatRows(
       : [
           {
             label: `Touches when ${inner} is hotter by`,
-            figure: `about ${Math.round(touchesHotterByC)} °C`,
+            figure: `about ${Math.round(touchesHotterByC)}\u00a0°C`,
           },
         ]),
   ];

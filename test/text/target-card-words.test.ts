@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  besideAimWords,
   governedByWords,
   leftOnWords,
   moreToMakeWords,
@@ -23,6 +24,12 @@ describe('the target card in words', () => {
     );
     expect(say({ upperPm: null })).toContain('Drawn no smaller than 17.994: this target');
     expect(say({ lowerPm: null })).toContain('Drawn no larger than 17.9985: this target');
+  });
+
+  it('says where the target is not at the aim', () => {
+    expect(besideAimWords(18_002_000_000, 1_000_000, mm)).toBe(
+      'At the aim itself, 18.002, these gauges could not prove the fit: this is the nearest size at which they can.',
+    );
   });
 
   it.each([
@@ -60,9 +67,9 @@ describe('the target card in words', () => {
     };
     const names = { outer: 'liner', inner: 'piston' };
     expect(targetHeatRows(heat, names, mm)).toEqual([
-      { label: 'Warm: both 80 °C', figure: 'about 0.009 clear' },
-      { label: 'Starting: liner 20 °C, piston 50 °C', figure: 'about 0.004 tight' },
-      { label: 'Touches when piston is hotter by', figure: 'about 52 °C' },
+      { label: 'Warm: both 80\u00a0°C', figure: 'about 0.009 clear' },
+      { label: 'Starting: liner 20\u00a0°C, piston 50\u00a0°C', figure: 'about 0.004 tight' },
+      { label: 'Touches when piston is hotter by', figure: 'about 52\u00a0°C' },
     ]);
     expect(targetHeatRows({ ...heat, touchesHotterByC: null }, names, mm)).toHaveLength(2);
     expect(targetHeatRemark(true)).toBe(

@@ -11,6 +11,7 @@ import { spindleWords } from '@/lib/text/bench-target';
 import { gaugeEnoughWords } from '@/lib/text/gauge-enough-words';
 import { shownSize } from '@/lib/text/shown-size';
 import {
+  besideAimWords,
   governedByWords,
   moreToMakeWords,
   notProvableWords,
@@ -114,6 +115,9 @@ export function TargetCard({ fit, target, onAsk }: Props) {
         </dl>
       ) : (
         <p className={styles.decide}>{notProvableWords(partner)}</p>
+      )}
+      {target.targetPm !== target.aimPm && (
+        <p className={styles.estimate}>{besideAimWords(target.aimPm, step, chosen)}</p>
       )}
       {isPastDrawn(target.targetPm, drawn) && (
         <p className={styles.decide}>{pastDrawnWords(drawn, step, chosen)}</p>

@@ -85,6 +85,32 @@ describe('cutView of the example', () => {
     expect(cut.expected).toBeNull();
   });
 
+  // L7 is 18.010, the fit 0.008 to 0.012; standard uncertainties of 0.000325 and 0.000600, 1.65 of both: 0.00113.
+  it.each([
+    ['the least clearance', 8, 2, 18_001_129_502, { kind: 'cut' }],
+    ['the least clearance, and there', 8, 1, 18_001_129_502, { kind: 'made', proven: true }],
+    ['the most clearance, and within it', 12, -1, 17_998_870_498, { kind: 'made', proven: true }],
+  ] as const)(
+    'turns to the nearest size that can be proved where the aim is %s',
+    (_, aim, microns, turnToPm, advice) => {
+      const { sheet } = p7([], []);
+      const { pieceId, featureId } = at(jobView(sheet), 'P7', '4');
+      const view = jobView({
+        ...sheet,
+        fits: sheet.fits.map((fit) => ({ ...fit, aimPm: aim * um })),
+        readings: sheet.readings.map((one) =>
+          one.pieceId === pieceId && one.featureId === featureId
+            ? { ...one, valuePm: 18 * mm + microns * um }
+            : one,
+        ),
+      });
+      const slide = { ...said.slide!, divisionPm: 100_000, bitesPm: 0 };
+      const cut = cutView(view, { pieceId, featureId }, { ...said, slide })!;
+      expect(cut.turnToPm).toBe(turnToPm);
+      expect(cut.advice).toMatchObject(advice);
+    },
+  );
+
   it('leaves on what is to be lapped', () => {
     const view = jobView(exampleSheet());
     const plain = cutView(view, at(view, 'P7', '4'), said)!;
