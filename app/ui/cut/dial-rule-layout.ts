@@ -1,3 +1,5 @@
+import { textWidth } from '../strip/text-width';
+
 /** A strip of the handwheel, drawn from where it stands to where it is turned to. Lengths in px. */
 export type DialRuleLayout = {
   /** A figure stands over its tick, or as near as it fits into the picture. */
@@ -20,10 +22,13 @@ const pitchPx = 33;
 /** Drawn before the index and after the line, in divisions or as much as there is. */
 const aroundPx = 72;
 const labelPx = 52;
+/** Between two figures, and between a figure and the frame. */
+const apartPx = 6;
+const halfOf = (text: string) => textWidth({ text, sizePx: 15 }) / 2;
 
 /**
  * Lays out the dial rule: a tick for each division, a longer one at 5 and 10, figures at those that stand
- * clear of each other. Where the way is long, divisions draw closer together, and where they would touch,
+ * clear of each other and of the frame. Where the way is long, divisions draw closer together, and where they would touch,
  * only fives and tens are drawn.
  */
 export function dialRuleLayout({ width, standsAt, turnTo, label }: Facts): DialRuleLayout {
@@ -44,8 +49,23 @@ export function dialRuleLayout({ width, standsAt, turnTo, label }: Facts): DialR
     if (x < 1 || x > width - 1) continue;
     const isMajor = division % (10 * (stride > 5 ? stride : 1)) === 0;
     const kind = isMajor ? 'major' : division % 5 === 0 ? 'medium' : 'minor';
-    const labelX = Math.min(Math.max(x, labelPx / 2 - 4), width - labelPx / 2 + 4);
-    ticks.push({ x, kind, label: division % every === 0 ? label(division) : null, labelX });
+    const text = division % every === 0 ? label(division) : null;
+    const edge = apartPx + halfOf(text ?? '');
+    ticks.push({ x, kind, label: text, labelX: Math.min(Math.max(x, edge), width - edge) });
   }
+  dropCrowded(ticks);
   return { ticks, standsX: xOf(standsAt), turnX: xOf(turnTo) };
+}
+
+/** A figure moved in from the frame gives way to the one beside it. */
+function dropCrowded(ticks: DialRuleLayout['ticks']): void {
+  const figures = ticks.filter(({ label }) => label !== null);
+  for (const [outer, inner] of [
+    [figures[0], figures[1]],
+    [figures.at(-1), figures.at(-2)],
+  ]) {
+    if (outer === undefined || inner === undefined) continue;
+    const least = halfOf(outer.label!) + halfOf(inner.label ?? '') + apartPx;
+    if (Math.abs(outer.labelX - inner.labelX) < least) outer.label = null;
+  }
 }

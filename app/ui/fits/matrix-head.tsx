@@ -28,7 +28,7 @@ export const MatrixHead = memo(function MatrixHead(props: Props) {
       aria-label={pieceWords({ mark, size, leftOut: piece.leftOut, what })}
       data-at={side === 'row' ? `${index} -1` : `-1 ${index}`}
       data-out={piece.leftOut ? '' : undefined}
-      data-long={mark.length > 3 ? '' : undefined}
+      data-long={mark.length > 3 || (size === null && side === 'row') ? '' : undefined}
       tabIndex={isStop ? 0 : -1}
       {...(side === 'column' ? { style: { left: leftPx } } : {})}
     >

@@ -33,4 +33,25 @@ describe('dialRuleLayout', () => {
       expect(Math.min(...clear, Infinity)).toBeGreaterThanOrEqual(40);
     }
   });
+
+  it('keeps figures of an inch dial within the frame and clear of each other', () => {
+    const inches = (division: number) => (division / 1000).toFixed(3).replace('-', '\u2212');
+    for (const width of [288, 326, 358, 640]) {
+      for (const turnTo of [-120, -4, 1, 4, 16, 43, 120, 500]) {
+        const { ticks } = dialRuleLayout({ width, standsAt: 0, turnTo, label: inches });
+        const figures = ticks.filter((tick) => tick.label !== null);
+        // B612's digits are 0.65 em wide, its point narrower: 0.005 at 15 px is under 45.
+        const halves = figures.map(({ label: text }) => (text!.length * 9) / 2);
+        expect(figures.length).toBeGreaterThan(0);
+        for (const [i, { labelX }] of figures.entries()) {
+          expect(labelX - halves[i]!).toBeGreaterThanOrEqual(4);
+          expect(labelX + halves[i]!).toBeLessThanOrEqual(width - 4);
+          const before = figures[i - 1];
+          if (before !== undefined) {
+            expect(labelX - before.labelX).toBeGreaterThanOrEqual(halves[i]! + halves[i - 1]!);
+          }
+        }
+      }
+    }
+  });
 });
