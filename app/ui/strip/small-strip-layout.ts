@@ -5,7 +5,7 @@ import type { StripLayout } from './strip-layout';
 import { smallMetrics, type SmallMetrics, type SmallSize } from './strip-metrics';
 import { offStrip, type OffBothEnds } from './strip-off';
 import type { StripRole } from './strip-role';
-import { assumedBand } from './strip-span';
+import { assumedBand, type SpanFacts } from './strip-span';
 
 /**
  * The strip of boards, lists and cards: band, posts, partner, notch, mark, plate; no ticks, figures, dots or guard.
@@ -40,9 +40,14 @@ export function smallStripLayout(data: StripData, size: SmallSize, widthPx: numb
   };
 }
 
-/** One span for a column of small strips, pm: all their limits and half the widest band at each side. */
-export function columnSpan(rows: readonly Parameters<typeof assumedBand>[0][]): SpanPm {
-  const bands = rows.map((row) => assumedBand(row));
+/**
+ * One span for a column of small strips, pm: all their limits and half the widest band at each side. A size without
+ * limits stands in the middle.
+ */
+export function columnSpan(rows: readonly (SpanFacts & Pick<StripData, 'size'>)[]): SpanPm {
+  const bands = rows.map(({ size, ...row }) =>
+    assumedBand(row, { sizesPm: size ? [size.valuePm] : [] }),
+  );
   const halfPm = Math.max(...bands.map(({ fromPm, toPm }) => toPm - fromPm)) / 2;
   return {
     fromPm: Math.min(...bands.map(({ fromPm }) => fromPm)) - halfPm,

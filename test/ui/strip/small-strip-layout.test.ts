@@ -54,6 +54,13 @@ describe('smallStripLayout', () => {
     expect(find(low, 'plate')).toMatchObject({ d: 'M9 4.5L0 9L9 13.5Z' });
   });
 
+  it('stands a size without limits in the middle, and points nowhere', () => {
+    const size = { valuePm: mm(24.975), expandedPm: mm(0.001), state: null };
+    const data = { ...variant('Inside'), lowerPm: null, upperPm: null, size };
+    expect(find(data, 'mark')).toMatchObject({ x: expect.closeTo(50 - 1.25) as number });
+    expect(roles(data)).toEqual(['baseline', 'bar', 'mark']);
+  });
+
   it('raises no plate for a held reading: it has no size', () => {
     const held: StripData = {
       ...variant('Held'),
