@@ -150,6 +150,9 @@ describe('fit words', () => {
     expect(wantedWords(tenths, inch)).toBe('Wanted 0.0003 to 0.0008 clear, aim 0.00055.');
     expect(aimSteps(tenths.aimPm, inch)).toBe('5.5');
     expect(aimSteps(tenths.aimPm, inch, 254_000)).toBe('55');
+    // A narrow band is counted in tenths of that already: 0.000875 and 0.00125 in.
+    const narrow = { minPm: 22_225_000, maxPm: 31_750_000, aimPm: 26_987_500 };
+    expect(wantedWords(narrow, inch)).toBe('Wanted 0.00088 to 0.00125 clear, aim 0.00106.');
     // In millimetres its ends have five places: what was not given to a place is not shown to it.
     expect(wantedWords(tenths, mm)).toBe('Wanted 0.008 to 0.020 clear, aim 0.014.');
     const half = { minPm: 7_500_000, maxPm: 33_500_000, aimPm: 20_500_000 };
