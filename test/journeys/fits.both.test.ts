@@ -305,7 +305,7 @@ it('is printed on A4: the pairs with their sizes, what was undone, who measured,
   await expect
     .poll(() => printed.innerText())
     .toMatch(
-      /L2\s+18\.013 ± 0\.001\s+P4\s+18\.003 ± 0\.001\s+0\.010 ± 0\.00\d\s+inside\s+over 99\.9 %\s+final, M\. Hale/,
+      /L2\s+18\.013 ± 0\.001\s+P4\s+18\.003 ± 0\.001\s+0\.010 ± 0\.00\d\s+inside\s+over 99\.9\s%\s+final, M\. Hale/,
     );
   // What the two rules show, in a table under them.
   const twin = page.getByRole('table', { name: /, mm$/ });

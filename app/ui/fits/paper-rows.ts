@@ -61,7 +61,8 @@ export function paperRows(
       clear: `${clear.value} \u00b1 ${clear.plusMinus}${pair.clearancePm < 0 ? ' tight' : ''}`,
       mark: { state: verdict.state, side: verdict.side },
       verdict: clearanceVerdict(verdict, stepPm, shown),
-      chance: chance === null ? '' : chanceWords(chance, shown.decimal),
+      // Its column is narrow: the sign stays with its figure.
+      chance: chance === null ? '' : chanceWords(chance, shown.decimal).replace(' %', '\u00a0%'),
       remark: remarkOf(pair),
     };
   });

@@ -38,7 +38,7 @@ describe('a row of a pair', () => {
     expect(rowsOf(sizes)[0]).toEqual({
       set: '', internal: 'L1', internalSize: '18.010 ± 0.001', external: 'P1',
       externalSize: '18.000 ± 0.001', clear: '0.010 ± 0.001', mark: { state: 'inside', side: null },
-      verdict: 'inside', chance: 'over 99.9 %', remark: '',
+      verdict: 'inside', chance: 'over 99.9\u00a0%', remark: '',
     }); // prettier-ignore
   });
 
