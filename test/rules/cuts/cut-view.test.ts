@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cutView, type CutSaid } from '@/lib/rules/cuts/cut-view';
 import { lastSlide } from '@/lib/rules/cuts/last-slide';
+import { pastChoices } from '@/lib/rules/cuts/past-choices';
 import { cellKey } from '@/lib/rules/cells';
 import { jobView, type JobView } from '@/lib/rules/job-view';
 import type { Cut } from '@/lib/schema/fit';
@@ -110,6 +111,27 @@ describe('cutView of the example', () => {
       expect(cut.advice).toMatchObject(advice);
     },
   );
+
+  it('knows limits of a drawing that its gauge cannot prove', () => {
+    const { sheet } = smallJob({ bores: [[10, 10, 10]] });
+    const place = at(jobView(sheet), 'L1', '1');
+    const toDrawing = (lower: number, upper: number) =>
+      cutView(
+        jobView({
+          ...sheet,
+          fits: [],
+          features: sheet.features.map((one) =>
+            one.id === place.featureId ? { ...one, lowerPm: lower * um, upperPm: upper * um } : one,
+          ),
+        }),
+        place,
+        said,
+      )!;
+    expect(toDrawing(0, 18).aim.provable).toBe(true);
+    const narrow = toDrawing(9.8, 10.2);
+    expect(narrow.aim.provable).toBe(false);
+    expect(narrow.advice).toEqual({ kind: 'made', proven: false });
+  });
 
   it('leaves on what is to be lapped', () => {
     const view = jobView(exampleSheet());
@@ -320,5 +342,25 @@ describe('what can become of a piece past its stop', () => {
 
   it('says what a sleeve has to put back', () => {
     expect(past([[10, 10, 10]]).cut.choices!.sleevePm).toBe(10 * um);
+    // A bore made to the drawing, at 18.020 where 18.010 was aimed at.
+    const bored = { ...cutOf(18_010), side: 'internal' as const, partner: null };
+    expect(pastChoices(bored, 'L1')).toEqual({
+      other: null,
+      nearest: null,
+      make: null,
+      sleevePm: 10 * um,
+    });
+    function cutOf(aimMicrons: number) {
+      const { aim } = past([[10, 10, 10]]).cut;
+      return { ...aim, aimPm: aimMicrons * um, now: { ...aim.now!, valuePm: 18_020 * um } };
+    }
+  });
+
+  it('is a measured bore that still has metal to bore for it', () => {
+    const { view, cut } = past([
+      [10, 10, 10],
+      [-60, -60, -60],
+    ]);
+    expect(markOf(view, cut.choices!.make!.pieceId)).toBe('L2');
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cutView, type CutSaid } from '@/lib/rules/cuts/cut-view';
+import { jobView } from '@/lib/rules/job-view';
 import type { Piece } from '@/lib/schema/part';
 import { um } from '../make';
 import { aDay, cutTo, type Done } from './a-day';
@@ -216,6 +217,15 @@ describe('what the cuts of other pieces teach of the next one', () => {
 });
 
 describe('the order of cuts on several pieces', () => {
+  it('is that of their ordinals on one piece, whatever order the book lists them in', () => {
+    const view = aDay([...cutTo('P6', [93, 94, 95, 96], 500), p7]);
+    const back = jobView({ ...view.sheet, cuts: view.sheet.cuts.toReversed() });
+    const piece = view.sheet.pieces.find(({ mark }) => mark === 'P7')!;
+    const feature = view.sheet.features.find(({ balloon }) => balloon === '4')!;
+    const { learnt } = cutView(back, { pieceId: piece.id, featureId: feature.id }, said)!;
+    expect(learnt.steps.map(({ ratio }) => Math.round(ratio! * 100))).toEqual([93, 94, 95, 96]);
+  });
+
   it('is that of the readings after them, where all pieces were measured before any was cut', () => {
     const day: Done[] = [
       ['P7', 'read', 300],

@@ -114,6 +114,10 @@ describe('learnedCuts', () => {
     const { slide, steps } = logOf(three);
     const other = learnedCuts(steps, 'external', { ...slide, divisionPm: 25_000_000 }, false);
     expect(other.learned).toEqual({ kind: 'nothing' });
+    const since = logOf(three, (cut, i) => (i < 2 ? cut : { ...cut, divisionPm: 25_000_000 }));
+    const on = { ...slide, divisionPm: 25_000_000 };
+    const last = learnedCuts(since.steps, 'external', on, false);
+    expect(last.steps.map(({ number }) => number)).toEqual([3]);
     const unsaid = logOf(three, (cut) => ({
       ...cut,
       dial: null,

@@ -358,6 +358,22 @@ describe('expectedSize', () => {
     expect(expected.expandedPm / um).toBeLessThan(2);
   });
 
+  it.each([
+    // t for 95.45 % (JCGM 100, table G.2): 13.97 of one degree of freedom, 4.53 of two, 3.31 of three.
+    [2, 13.97],
+    [3, 4.53],
+    [4, 3.31],
+  ])('doubts one more ratio than %i by their spread and that of their mean', (used, t) => {
+    const { expandedPm } = expectedSize({
+      now: { valuePm: 18 * mm, standardPm: 1, degrees: 50 },
+      side: 'external',
+      askedPm: 40 * um,
+      learned: { kind: 'spread', mean: 0.9, sd: 0.01, used, upper: 1 },
+      askedBeforePm: Array.from({ length: used }, () => 40 * um),
+    })!;
+    expect(expandedPm / um / (t * 40 * 0.01 * Math.sqrt(1 + 1 / used))).toBeCloseTo(1, 2);
+  });
+
   it('is not certain of two cuts that happen to agree', () => {
     const { aim, learnt } = facts(60, [
       [60, 55],
