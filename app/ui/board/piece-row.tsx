@@ -70,8 +70,11 @@ function MateLink(props: { piece: Piece; feature: Feature; mate: Mate; named: bo
   return (
     <Link href={`/jobs/${piece.jobId}/fits`} className={styles.mateLink}>
       {mateWords(mark, side)}
+      {mate.state === 'final' && ','}
       {state !== '' && (
-        <span className={mate.state === 'final' ? styles.mateState : 'unseen'}>, {state}</span>
+        <span className={mate.state === 'final' ? styles.mateState : 'unseen'}>
+          {mate.state === 'final' ? ` ${state}` : `, ${state}`}
+        </span>
       )}
       {named && <span className="unseen">, {feature.name.toLowerCase()}</span>}
     </Link>
