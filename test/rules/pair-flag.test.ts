@@ -103,6 +103,18 @@ describe('a final pair', () => {
       10,
     ],
     [
+      'one of each side taken back, said apart',
+      {
+        ...made,
+        corrections: [correctionOf(1, { kind: 'void' }), correctionOf(13, { kind: 'void' })],
+      },
+      [
+        { kind: 'taken back', stepPm: um, side: 'internal', valuesPm: [18_010 * um] },
+        { kind: 'taken back', stepPm: um, side: 'external', valuesPm: [18 * mm] },
+      ],
+      10,
+    ],
+    [
       'a reading corrected',
       corrected(13, { kind: 'mistyped', text: '18.002', unit: 'mm', valuePm: 18_002 * um, resolutionPm: um }), // prettier-ignore
       [{ kind: 'mistyped', stepPm: um, side: 'external', fromPm: 18 * mm, toPm: 18_002 * um }],

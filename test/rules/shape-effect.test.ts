@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { jobView } from '@/lib/rules/job-view';
 import { shapeEffect } from '@/lib/rules/shape-effect';
 import { um } from './make';
 import { smallJob, type SmallJob } from './small-job';
@@ -37,6 +38,8 @@ describe('shapeEffect', () => {
     const found = effect({ bores: [six(10)], shafts, fit: extreme }, 'external')!;
     expect(found.shapes[0]).toMatchObject({ kind: 'taper', amountPm: 30 * um, wideEnd: 'first' });
     expect(found.widest).toEqual({ station: 'skirt', direction: 'A', clearancePm: 40 * um });
+    const bore = smallJob({ bores: [six(10)], shafts }).fits[0]!.internals[0]!;
+    expect(found.partnerId).toBe(bore.piece.id);
   });
 
   it('tells a bell mouth from a taper, at either end', () => {
@@ -83,6 +86,17 @@ describe('shapeEffect', () => {
       return shapeEffect(fit, 'internal', fit.internals[0]!, cell, view.cells.gauges)!.isReadEnough;
     };
     expect([1, 2, 3, 6].map(enough)).toEqual([false, false, true, true]);
+    // All along one side: whether it is oval is not known.
+    const { sheet } = smallJob({ bores: [six(10)] });
+    const view = jobView({
+      ...sheet,
+      readings: sheet.readings.filter(({ direction }) => direction === 'A'),
+    });
+    const fit = view.fits[0]!;
+    const [piece] = fit.internals;
+    const cell = view.cell(piece!.piece.id, fit.internalFeature.id);
+    expect(cell.readings).toHaveLength(3);
+    expect(shapeEffect(fit, 'internal', piece!, cell, view.cells.gauges)!.isReadEnough).toBe(false);
   });
 
   it('has nothing to say of a piece that is not measured', () => {
