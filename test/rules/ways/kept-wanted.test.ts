@@ -87,6 +87,14 @@ describe('a fit that is changed in one figure', () => {
       minPm: 12_120_001,
       maxPm: 25_620_001,
     });
+    // Another constant is taken as typed, and all is worked out anew: 10 and 0.25, 0.45, 0.65 of 18 um.
+    const other = changed('mm', rule, (first) => ({ rule: { ...first.rule, fixed: '0.01' } }));
+    expect(other).toMatchObject({
+      ruleFixedPm: 10 * um,
+      minPm: 14.5 * um,
+      aimPm: 18.1 * um,
+      maxPm: 21.7 * um,
+    });
     const steeper = changed('mm', rule, (first) => ({ rule: { ...first.rule, max: '1' } }));
     expect(steeper).toMatchObject({ ruleFixedPm: 7_620_001, minPm: 12_120_001, maxPm: 25_620_001 });
   });
