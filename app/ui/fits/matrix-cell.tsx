@@ -44,10 +44,15 @@ export const MatrixCell = memo(function MatrixCell(props: CellProps) {
     style: { left: props.leftPx },
   } as const;
   if (toMake !== undefined) {
+    const aim = aimSteps(fit.aimPm, shown, countPm);
     const facts = { ...marks, make: toMake.make, target: toMake, aimPm: fit.aimPm };
     return (
-      <div {...place} className={`${styles.cell} ${styles.toMake}`}>
-        <span aria-hidden>aim {aimSteps(fit.aimPm, shown, countPm)}</span>
+      <div
+        {...place}
+        className={`${styles.cell} ${styles.toMake}`}
+        data-long={aim.length > 4 || undefined}
+      >
+        <span aria-hidden>aim {aim}</span>
         <span className="unseen">{toMakeWords(facts, stepPm, shown)}</span>
       </div>
     );

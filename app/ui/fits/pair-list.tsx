@@ -5,6 +5,7 @@ import type { FitView } from '@/lib/rules/fit-view';
 import { allInside } from '@/lib/rules/all-inside';
 import { noFreePartnerWords } from '@/lib/text/fits-sheet-words';
 import { purposeOptions, purposeWords } from '@/lib/text/pairing-words';
+import { tightCareWords } from '@/lib/text/ways-words';
 import { useJob } from '../job/job-provider';
 import { Choice } from '../primitives/choice';
 import { PairItem } from './pair-item';
@@ -23,6 +24,7 @@ export function PairList({ fit }: { fit: FitView }) {
   const markOf = (id: string) => view.sheet.pieces.find((piece) => piece.id === id)?.mark ?? '';
   const most = useGrowing(fit.pairs.length);
   const purpose = fit.fit.purpose ?? 'worst best';
+  const care = tightCareWords(fit.fit.minPm);
   return (
     <section aria-label="Pairs" className={styles.pairs}>
       <h2 className={styles.small}>Pairs</h2>
@@ -66,6 +68,7 @@ export function PairList({ fit }: { fit: FitView }) {
         ))}
       </ul>
       <UndonePairs fit={fit} stepPm={stepPm} />
+      {care !== null && <p className={styles.care}>{care}</p>}
     </section>
   );
 }

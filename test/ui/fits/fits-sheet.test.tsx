@@ -94,6 +94,27 @@ describe('the Fits sheet', () => {
     expect(text).toContain('L1: nothing larger than the doubt of the readings.');
   });
 
+  it('says of a tight fit that it can burst and burn, and of another nothing of the kind', async () => {
+    const job = (min: number, max: number) =>
+      smallJob({
+        bores: [six(10)],
+        fit: { minPm: min * 1e6, maxPm: max * 1e6, aimPm: min * 1e6 + 5e6 },
+      });
+    const { text } = await fitsPage(job(-35, -15).sheet);
+    expect(text).toContain('Wanted 0.015 to 0.035 tight, aim 0.030 tight.');
+    expect(text).toContain('Tight fits store force: a hub can burst');
+    expect((await fitsPage(job(0, 12).sheet)).text).not.toContain('Tight fits store force');
+  });
+
+  it('makes to the nearest size that proves the fit, and says that the aim itself could not', async () => {
+    const { sheet } = smallJob({ bores: [six(10)], shafts: [[80]], fit: { aimPm: 8e6 } });
+    const { text } = await fitsPage(sheet);
+    expect(text).toContain('At the aim itself, 18.002, these gauges could not prove the fit');
+    expect(text).toMatch(/18\. ?001 .*No larger than 18\.001 No smaller than 17\.999/);
+    const middle = await fitsPage(smallJob({ bores: [six(10)], shafts: [[80]] }).sheet);
+    expect(middle.text).not.toContain('At the aim itself');
+  });
+
   it('says a target in the step of the finer of the two gauges', async () => {
     const { sheet } = smallJob({ bores: [six(10)], shafts: [[80]] });
     const [fine, other] = sheet.gauges;
