@@ -30,8 +30,9 @@ export type CutAim = {
 
 /**
  * What a feature of a piece is cut to: the partner it is promised or tied to, else the partner its last cut
- * was made for or that of its own number, else the middle of the drawing's own limits. Null where metal cannot come off it, where another piece
- * is now made to it, or where neither a partner nor two limits say where to stop.
+ * was made for or that of its own number, or where no limits are drawn the free one it comes nearest to suiting;
+ * else the middle of the drawing's own limits. Null where metal cannot come off it, where another piece is now
+ * made to it, or where neither a partner nor two limits say where to stop.
  */
 export function cutAim(
   view: Pick<JobView, 'sheet' | 'fits' | 'matesByFeature' | 'cells' | 'cell'>,
@@ -61,7 +62,7 @@ export function cutAim(
 
 /** Promised or decided first, then what was last cut for, then what the pairing chose. */
 function partnerOf(
-  view: Pick<JobView, 'sheet' | 'matesByFeature'>,
+  view: Pick<JobView, 'sheet' | 'matesByFeature' | 'cell'>,
   fit: FitView,
   pieceId: string,
   featureId: string,
@@ -75,7 +76,12 @@ function partnerOf(
   const last = lastCut(view.sheet.cuts, pieceId, featureId);
   if ((last?.partnerPieceId ?? null) !== null) return last!.partnerPieceId!;
   if (here !== null) return here.state === 'to make' ? null : here.pieceId;
-  return fit.withoutPartner.includes(pieceId) ? ofItsNumber(fit, pieceId, isExternal) : null;
+  if (!fit.withoutPartner.includes(pieceId)) return null;
+  const isDrawn = view.cell(pieceId, featureId).limitsFrom === 'drawing';
+  return (
+    ofItsNumber(fit, pieceId, isExternal) ??
+    (isDrawn ? null : nearestFree(fit, pieceId, isExternal))
+  );
 }
 
 /** The measured partner of the same number, if no other made piece has it: what a piece without one was most likely made to. */
@@ -85,11 +91,33 @@ function ofItsNumber(fit: FitView, pieceId: string, isExternal: boolean): string
     : [fit.internals, fit.externals];
   const ordinal = own.find(({ piece }) => piece.id === pieceId)?.piece.ordinal;
   const same = others.find(({ piece, size }) => piece.ordinal === ordinal && size !== null);
-  if (same === undefined || fit.lockedToMake.has(same.piece.id)) return null;
-  const isPaired = fit.pairs.some(
-    (pair) => pair.internalPieceId === same.piece.id || pair.externalPieceId === same.piece.id,
+  return same === undefined || isHeld(fit, same.piece.id) ? null : same.piece.id;
+}
+
+/** The measured, free partner with which the piece comes nearest to the aim; it suits none of them. */
+function nearestFree(fit: FitView, pieceId: string, isExternal: boolean): string | null {
+  const [own, others] = isExternal
+    ? [fit.externals, fit.internals]
+    : [fit.internals, fit.externals];
+  const sizePm = own.find(({ piece }) => piece.id === pieceId)?.size?.valuePm;
+  if (sizePm === undefined) return null;
+  const aimedAtPm = isExternal ? sizePm + fit.fit.aimPm : sizePm - fit.fit.aimPm;
+  const isApart = (id: string) =>
+    fit.leftOut.has(isExternal ? cellKey(id, pieceId) : cellKey(pieceId, id));
+  const free = others.flatMap(({ piece: { id }, size, stillToCut }) =>
+    size === null || stillToCut || isHeld(fit, id) || isApart(id)
+      ? []
+      : [{ id, offPm: Math.abs(size.valuePm - aimedAtPm) }],
   );
-  return isPaired ? null : same.piece.id;
+  return free.toSorted((a, b) => a.offPm - b.offPm)[0]?.id ?? null;
+}
+
+/** Paired, or tied by a person to a piece that is still to make. */
+function isHeld(fit: FitView, pieceId: string): boolean {
+  return (
+    fit.lockedToMake.has(pieceId) ||
+    fit.pairs.some((pair) => pair.internalPieceId === pieceId || pair.externalPieceId === pieceId)
+  );
 }
 
 /** The last cut of a feature on a piece that was not struck out. */

@@ -313,6 +313,71 @@ describe('what can become of a piece past its stop', () => {
     expect(markOf(view, cut.choices!.nearest!.partnerId)).toBe('L1');
   });
 
+  it('is told of a piece that suits none and whose own bore is taken, by the nearest that is free', () => {
+    const shafts = [
+      [-30, -30, -30],
+      [0, 0, 0],
+    ];
+    const bores = [
+      [10, 10, 10],
+      [60, 60, 60],
+      [40, 40, 40],
+    ];
+    const cutOf = (job: Parameters<typeof smallJob>[0]) => {
+      const view = smallJob({ shafts, ...job });
+      const cut = cutView(view, at(view, 'P1', '4'), said);
+      return [markOf(view, cut?.aim.partner?.pieceId), cut?.advice] as const;
+    };
+    // P2 has L1; from L3, 18.040 less the most clearance of 0.012, P1 is 0.058 short.
+    expect(cutOf({ bores })).toEqual(['L3', { kind: 'past', byPm: 58 * um }]);
+    const apart = { state: 'left out', bore: 2, shaft: 0 } as const;
+    expect(cutOf({ bores, pairs: [apart] })).toEqual(['L2', { kind: 'past', byPm: 78 * um }]);
+    expect(cutOf({ bores: bores.slice(0, 1) })).toEqual([undefined, undefined]);
+    const tied = { state: 'locked', bore: 2, shaft: 4 } as const;
+    expect(cutOf({ bores, pairs: [tied] })[0]).toBe('L2');
+    // What has limits of its own is held against those.
+    const { sheet } = smallJob({ shafts, bores });
+    const drawn = jobView({
+      ...sheet,
+      features: sheet.features.map((one) =>
+        one.balloon === '4' ? { ...one, lowerPm: -20 * um, upperPm: 0 } : one,
+      ),
+    });
+    const toDrawing = cutView(drawn, at(drawn, 'P1', '4'), said)!;
+    expect([toDrawing.aim.partner, toDrawing.advice]).toEqual([
+      null,
+      { kind: 'past', byPm: 10 * um },
+    ]);
+  });
+
+  it('is told of such a bore as well, where every shaft is made', () => {
+    const { sheet } = smallJob({
+      bores: [
+        [60, 60, 60],
+        [10, 10, 10],
+      ],
+      shafts: [
+        [0, 0, 0],
+        [20, 20, 20],
+        [15, 15, 15],
+      ],
+    });
+    const isMade = (mark: string) => !/^P[4-8]$/.test(mark);
+    const view = jobView({
+      ...sheet,
+      pieces: sheet.pieces.filter(({ mark }) => isMade(mark)),
+      features: sheet.features.map((one) =>
+        one.balloon === '1' ? { ...one, lowerPm: null, upperPm: null } : one,
+      ),
+    });
+    const cut = cutView(view, at(view, 'L1', '1'), said)!;
+    // P1 has L2; from P2, 18.020 and the most clearance of 0.012, L1 is 0.028 large.
+    expect([markOf(view, cut.aim.partner!.pieceId), cut.advice]).toEqual([
+      'P2',
+      { kind: 'past', byPm: 28 * um },
+    ]);
+  });
+
   it('is a bore not made yet, made to it', () => {
     const { view, cut } = past([[10, 10, 10]]);
     expect(markOf(view, cut.choices!.make!.pieceId)).toBe('L2');
