@@ -94,20 +94,19 @@ function ofItsNumber(fit: FitView, pieceId: string, isExternal: boolean): string
   return same === undefined || isHeld(fit, same.piece.id) ? null : same.piece.id;
 }
 
-/** The measured, free partner with which the piece comes nearest to the aim; it suits none of them. */
+/** The measured, free partner that is least too slack: it suits none, and where one were too tight it would be cut. */
 function nearestFree(fit: FitView, pieceId: string, isExternal: boolean): string | null {
   const [own, others] = isExternal
     ? [fit.externals, fit.internals]
     : [fit.internals, fit.externals];
   const sizePm = own.find(({ piece }) => piece.id === pieceId)?.size?.valuePm;
   if (sizePm === undefined) return null;
-  const aimedAtPm = isExternal ? sizePm + fit.fit.aimPm : sizePm - fit.fit.aimPm;
   const isApart = (id: string) =>
     fit.leftOut.has(isExternal ? cellKey(id, pieceId) : cellKey(pieceId, id));
   const free = others.flatMap(({ piece: { id }, size, stillToCut }) =>
     size === null || stillToCut || isHeld(fit, id) || isApart(id)
       ? []
-      : [{ id, offPm: Math.abs(size.valuePm - aimedAtPm) }],
+      : [{ id, offPm: Math.abs(size.valuePm - sizePm) }],
   );
   return free.toSorted((a, b) => a.offPm - b.offPm)[0]?.id ?? null;
 }
