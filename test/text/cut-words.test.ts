@@ -401,7 +401,7 @@ describe('a piece past its stop', () => {
     ]);
     const narrow = { noLargerPm: 18_002_400_000, noSmallerPm: 18_001_600_000 };
     expect(textOf(pastWords({ ...facts, make: { ...facts.make, ...narrow } }, shown).make)).toEqual(
-      ['Make L9 to P7', 'L9 to 18.0020, no larger than 18.0024, no smaller than 18.0016.'],
+      ['Make L9 to P7', 'L9 to 18.002, no larger than 18.0024, no smaller than 18.0016.'],
     );
     const crossed = { noLargerPm: 18_001 * um, noSmallerPm: 18_003 * um, provable: false };
     expect(
