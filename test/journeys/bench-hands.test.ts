@@ -17,6 +17,7 @@ import {
   place,
   post,
   pressBounced,
+  pressFor,
   reading,
   ready,
   startRings,
@@ -31,6 +32,11 @@ const small: BrowserContextOptions = {
   hasTouch: true,
   isMobile: true,
 };
+
+const lowAndTall = [
+  { width: 360, height: 640 },
+  { width: 390, height: 844 },
+];
 
 let server: RunningServer;
 let chromium: OpenBrowser;
@@ -123,6 +129,41 @@ describe('the keys under a thumb', () => {
       }
     }
   }, 120_000);
+
+  it('answer no question that has come under the finger by the time it is taken off', async () => {
+    for (const viewport of lowAndTall) {
+      const { page, close } = await rings({ ...small, viewport });
+      await log(page, '18.004', '18.005', '18.004');
+      for (const down of [0.1, 0.3, 0.5, 0.7, 0.9]) {
+        await page.keyboard.type('81.004');
+        await pressFor(page, key(page, 'Log'), 120, down);
+        await question(page).waitFor();
+        await page.waitForTimeout(500);
+        expect(await verdict(page).textContent()).toContain('Held');
+        await pressFor(page, key(page, 'It was a slip, strike it out'), 120);
+        await eventually(() => verdict(page).textContent()).toContain('Struck out');
+      }
+      await close();
+    }
+  });
+
+  it('switch nothing that has come under the finger by the time it is taken off', async () => {
+    for (const viewport of lowAndTall) {
+      const { page, close } = await rings({ ...small, viewport });
+      const chosen = () =>
+        page.evaluate(() =>
+          ['keys', 'soft-keyboard', 'sound', 'blind'].map((name) =>
+            localStorage.getItem(`fw-bench-${name}`),
+          ),
+        );
+      const before = await chosen();
+      await pressFor(page, key(page, 'more of this device'), 120);
+      await list(page).waitFor();
+      await page.waitForTimeout(500);
+      expect(await chosen()).toEqual(before);
+      await close();
+    }
+  });
 
   it('take the last digits, show the whole size before it is logged, and keep what was typed', async () => {
     const { page, job, close } = await rings(small);

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import type { JobSheet } from '@/lib/schema/sheet';
 import type { OpenBrowser } from '../setup/open-browser';
 import type { RunningServer } from '../setup/start-server.mjs';
@@ -233,6 +233,25 @@ export async function booked(server: RunningServer, { jobId, pieceIds }: Rings) 
     await fetch(`${server.url}/api/v1/jobs/${jobId}/sheet`)
   ).json()) as JobSheet;
   return sheet.readings.filter(({ pieceId }) => pieceId === pieceIds[0]);
+}
+
+/**
+ * A finger that stays on the screen for as long as one does; Playwright's own tap is over at once. `down` is
+ * where on the key it lands, 0 at its top and 1 at its foot.
+ */
+export async function pressFor(
+  page: Page,
+  what: Locator,
+  forMs: number,
+  down = 0.5,
+): Promise<void> {
+  const { x, y, width, height } = (await what.boundingBox())!;
+  const finger = await page.context().newCDPSession(page);
+  const touchPoints = [{ x: x + width / 2, y: y + height * down }];
+  await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+  await page.waitForTimeout(forMs);
+  await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await finger.detach();
 }
 
 /** A key or a switch that bounces: it comes twice, two frames apart, whatever else the machine has to do. */

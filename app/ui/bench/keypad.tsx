@@ -3,6 +3,7 @@
 import { memo, type PointerEvent } from 'react';
 import type { DecimalMark, LengthUnit } from '@/lib/units/picometres';
 import styles from './keypad.module.css';
+import { passClick } from './pass-click';
 
 /** What a key means to the entry. */
 export type KeypadKey =
@@ -155,14 +156,15 @@ type KeyProps = {
 };
 
 /**
- * Acts on press. The click that follows the press of a finger or a mouse is let pass; one that comes without a
- * press (a keyboard, a screen reader) acts.
+ * Acts on press. The click that follows the press of a finger or a mouse is let pass, wherever it lands; one
+ * that comes without a press (a keyboard, a screen reader) acts.
  */
 function Key({ value, onKey, look = '', name, off = false, on, children }: KeyProps) {
   const press = (event: PointerEvent<HTMLButtonElement>) => {
     if (event.button !== 0) return;
     // The entry keeps the focus.
     event.preventDefault();
+    passClick(event.currentTarget.ownerDocument);
     if (!off) onKey(value);
   };
   return (

@@ -2,6 +2,7 @@ import type { ReactElement, ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
 import { Keypad, type KeypadKey } from '@/app/ui/bench/keypad';
+import { isHeard } from './is-heard';
 
 type Props = Record<string, unknown> & { children?: ReactNode };
 
@@ -16,10 +17,10 @@ function buttonsOf(props: Parameters<typeof Keypad.type>[0]): Map<string, Props>
     }),
   );
 }
-const press = (button: Props, event: Partial<PointerEvent> = {}) => {
+const press = (button: Props, event: Partial<PointerEvent> = {}, page = new EventTarget()) => {
   const preventDefault = vi.fn();
   const onPointerDown = button['onPointerDown'] as (event: unknown) => void;
-  onPointerDown({ button: 0, preventDefault, ...event });
+  onPointerDown({ button: 0, preventDefault, currentTarget: { ownerDocument: page }, ...event });
   return preventDefault;
 };
 const click = (button: Props, detail: number) =>
@@ -44,6 +45,16 @@ describe('Keypad', () => {
     expect(pressed).toEqual(['7']);
     click(seven, 1);
     expect(pressed).toEqual(['7']);
+  });
+
+  it('keeps the click that ends the press from whatever has come under the finger meanwhile', () => {
+    const page = new EventTarget();
+    const log = buttonsOf({ decimal: '.', onKey: () => {} }).get('log')!;
+    press(log, {}, page);
+    expect(isHeard(page, 1)).toBe(false);
+    const other = new EventTarget();
+    press(log, { button: 2 }, other);
+    expect(isHeard(other, 1)).toBe(true);
   });
 
   it('leaves the focus in the entry', () => {
