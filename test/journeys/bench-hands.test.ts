@@ -61,8 +61,9 @@ async function rings(
   options: BrowserContextOptions,
   chosen: Record<string, string> = {},
   before?: () => void,
+  directions?: string[],
 ): Promise<{ page: Page; job: Rings; close: () => Promise<void> }> {
-  const job = await startRings(server);
+  const job = await startRings(server, directions);
   const context = await chromium.newContext(options);
   if (before !== undefined) await context.addInitScript(before);
   const words = { [`gauge:${job.jobId}`]: JSON.stringify({ [job.featureId]: job.gaugeId }) };
@@ -91,6 +92,22 @@ const key = (page: Page, name: string) => page.getByRole('button', { name, exact
 const list = (page: Page) => page.getByRole('dialog', { name: 'This device' });
 const echo = (page: Page) => page.locator('form output');
 const question = (page: Page) => page.getByRole('alertdialog');
+
+/** How much of each, from top to foot through its middle, a finger would reach. Runs in the page. */
+function highToFingers(all: Element[]): number[] {
+  return all.map((one) => {
+    const { left, width, top, height } = one.getBoundingClientRect();
+    const isThere = (y: number) => {
+      const hit = document.elementFromPoint(left + width / 2, y);
+      return hit !== null && one.contains(hit);
+    };
+    let from = top + height / 2;
+    let to = from;
+    while (isThere(from - 1)) from -= 1;
+    while (isThere(to + 1)) to += 1;
+    return to - from + 1;
+  });
+}
 
 describe('the keys under a thumb', () => {
   it('are 64 each way and all on the screen from 360 by 640 on, while measuring and while cutting', async () => {
@@ -129,6 +146,83 @@ describe('the keys under a thumb', () => {
       }
     }
   }, 120_000);
+
+  it('leave each place of the map, and the way to see an unseen set, 56 to press', async () => {
+    for (const viewport of [
+      { width: 360, height: 640 },
+      { width: 360, height: 740 },
+      { width: 375, height: 667 },
+      { width: 390, height: 844 },
+    ]) {
+      for (const [mark, blind] of [
+        ['P5', 'off'],
+        ['P6', 'off'],
+        ['P7', 'off'],
+        ['P7', 'plan'],
+      ] as const) {
+        const options = { ...small, viewport };
+        const { page, close } = await openBench(server, chromium, { mark, balloon: '4' }, options);
+        await page.evaluate((word) => {
+          localStorage.setItem('fw-bench-blind', word);
+          window.dispatchEvent(new Event('storage'));
+        }, blind);
+        const show = key(page, 'Show them now');
+        await eventually(() => show.count()).toBe(blind === 'plan' ? 1 : 0);
+        await eventually(() => question(page).count()).toBe(mark === 'P5' ? 1 : 0);
+        const where = `${mark}, unseen ${blind}, at ${viewport.width} by ${viewport.height}`;
+        const high = await page.locator('[data-place]').evaluateAll(highToFingers);
+        expect(high, where).toHaveLength(6);
+        expect(Math.min(...high), where).toBeGreaterThanOrEqual(56);
+        if (blind === 'plan') {
+          expect(Math.min(...(await show.evaluateAll(highToFingers))), where).toBeGreaterThan(55);
+        }
+        await close();
+      }
+    }
+  }, 120_000);
+
+  it('stay on the screen with the entry line under a map of many places, which stands below them', async () => {
+    for (const viewport of lowAndTall) {
+      const abc = ['A', 'B', 'C'];
+      const { page, close } = await rings({ ...small, viewport }, {}, undefined, abc);
+      await log(page, '18.004');
+      await eventually(() => reading(page).textContent()).toBe('18.004');
+      await page.reload();
+      await ready(page);
+      const back = page.getByText(/^You were here/);
+      for (const one of [reading(page), entry(page), key(page, 'Log'), key(page, '0'), back]) {
+        const box = (await one.boundingBox())!;
+        expect(box.y).toBeGreaterThanOrEqual(0);
+        expect(box.y + box.height).toBeLessThanOrEqual(viewport.height);
+      }
+      const high = await page
+        .locator('[data-place]')
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+      expect(Math.min(...high)).toBeGreaterThanOrEqual(56);
+
+      await place(page, 2, 2).tap();
+      await eventually(() => page.evaluate(() => window.scrollY)).toBe(0);
+      await log(page, '18.005');
+      await eventually(() => place(page, 2, 2).textContent()).toContain('18.005');
+      await close();
+    }
+  });
+
+  it('leave a long name the lines it needs', async () => {
+    const { page, job, close } = await rings(small);
+    await page.setViewportSize({ width: 360, height: 640 });
+    await fetch(`${server.url}/api/v1/features/${job.featureId}`, {
+      method: 'PATCH',
+      headers: { 'content-type': 'application/json', origin: server.url },
+      body: JSON.stringify({ version: 1, name: 'Bore between the shoulders of the outer flange' }),
+    });
+    await page.reload();
+    await ready(page);
+    const says = (await page.getByText(/^Nothing read of R1/).boundingBox())!;
+    const over = (await verdict(page).boundingBox())!;
+    expect(says.y).toBeGreaterThanOrEqual(over.y + over.height);
+    await close();
+  });
 
   it('answer no question that has come under the finger by the time it is taken off', async () => {
     for (const viewport of lowAndTall) {

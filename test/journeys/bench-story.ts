@@ -165,7 +165,7 @@ const codes: Record<string, number> = { '.': 190, ',': 188, '-': 189, '+': 187 }
 /** A job of rings whose bore nobody has read: three stations, two directions. */
 export type Rings = { jobId: string; featureId: string; pieceIds: string[]; gaugeId: string };
 
-export async function startRings(server: RunningServer): Promise<Rings> {
+export async function startRings(server: RunningServer, directions = ['A', 'B']): Promise<Rings> {
   const id = () => crypto.randomUUID();
   const [jobId, partId, featureId] = [id(), id(), id()];
   const none = { isoClass: null, pictureId: null, pictureX: null, pictureY: null };
@@ -195,7 +195,7 @@ export async function startRings(server: RunningServer): Promise<Rings> {
         upperPm: 18_000_000,
         lowerPm: 0,
         stations: ['top', 'middle', 'bottom'],
-        directions: ['A', 'B'],
+        directions,
       },
     ],
     fits: [],

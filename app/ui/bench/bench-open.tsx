@@ -92,7 +92,10 @@ export function BenchOpen({ bench }: { bench: Bench }) {
   const showTray = useSteady(() => setOver({ kind: 'tray' }));
   const saveNotKept = useSteady((failed: readonly Fresh[]) => saveUnkept(bench.view, failed));
   const pickPlace = useSteady((station: string, direction: string) => {
-    if (!pick(station, direction)) toEntry();
+    if (pick(station, direction)) return;
+    toEntry();
+    // On a phone the map may stand below the keys: what was scrolled past comes back.
+    if (isNarrow || isFlat) window.scrollTo({ top: 0 });
   });
   const run = later.view.runs.find((one) => one.features.some(({ id }) => id === feature.id));
   const events =

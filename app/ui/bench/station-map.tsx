@@ -33,6 +33,8 @@ const sidePx = 26;
 const wideFromPx = 560;
 /** More directions than this are drawn in rows of a phone's height everywhere. */
 const mostTallRows = 4;
+/** What is higher than this leaves a phone no room for the keys under it. */
+const mostLowRows = 2;
 
 /** The part on its side: columns are stations, rows are directions; each place shows what was read and can be picked. */
 export function StationMap(props: Props) {
@@ -60,6 +62,7 @@ export function StationMap(props: Props) {
       ref={box}
       className={`${styles.map} ${low ? styles.low : ''} ${isWide ? styles.wide : ''} ${isTall ? styles.tall : ''}`}
       aria-label="Stations"
+      data-high={banks.length > 1 || directions.length > mostLowRows || undefined}
     >
       {banks.map(({ from, to }) => (
         <div
