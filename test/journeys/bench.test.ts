@@ -183,7 +183,7 @@ describe('with the keyboard alone', () => {
     await page.keyboard.type('17.90');
     await page.keyboard.press('Enter');
     await eventually(() => notice(page).textContent()).toContain(
-      'All 1 taken. Where is 17.90 from?',
+      'Taken already. Where is 17.90 from?',
     );
     await page.keyboard.press('2');
     await page.waitForFunction(() => document.querySelector('header')?.textContent?.includes('B3'));

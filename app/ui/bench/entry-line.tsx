@@ -2,6 +2,7 @@
 
 import { useEffect, useEffectEvent } from 'react';
 import { entryReading } from '@/lib/rules/entry-reading';
+import { takenAllWords } from '@/lib/text/bench-ask';
 import { echoWords, whichWords } from '@/lib/text/bench-entry';
 import { placeWords } from '@/lib/text/bench-place';
 import { shownLength } from '@/lib/text/shown-size';
@@ -38,7 +39,7 @@ export function EntryLine({ bench, entry, softKeyboard, tucked, onChooseGauge }:
     if (document.activeElement === document.body) input.current?.focus({ preventScroll: true });
   }, [input]);
 
-  const place = next === null ? `all ${plan.of} taken` : placeWords(next, feature);
+  const place = next === null ? takenAllWords(plan.of) : placeWords(next, feature);
   const isTucked = tucked && typed === '' && notice === null;
   const isRelative = /^\s*[+\-\u2212\u2013]/.test(typed);
   const inUnit = unit === 'mm' ? 'mm' : 'inch';

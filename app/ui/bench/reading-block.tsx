@@ -1,6 +1,7 @@
 'use client';
 
 import { memo, useDeferredValue } from 'react';
+import { heardWords } from '@/lib/text/bench-heard';
 import { placeWords } from '@/lib/text/bench-place';
 import type { SlipQuestion } from '@/lib/text/bench-slip';
 import { shownLength } from '@/lib/text/shown-size';
@@ -80,13 +81,17 @@ const Shown = memo(function Shown({ bench, slip }: Pick<Props, 'bench' | 'slip'>
 /** The same for those who hear it. */
 const Said = memo(function Said({ bench }: { bench: Bench }) {
   const { last, chosen, cell } = bench;
-  return (
-    <output className="unseen">
-      {last === null
-        ? ''
-        : `${shownLength(last.valuePm, last.resolutionPm, chosen)} ${chosen.unit === 'mm' ? 'millimetres' : 'inches'}, ${whereOf(bench)}. ${verdictSaid(bench)}. ${cell.readings.length} read.`}
-    </output>
-  );
+  const words =
+    last === null
+      ? ''
+      : heardWords({
+          figure: shownLength(last.valuePm, last.resolutionPm, chosen),
+          unit: chosen.unit,
+          where: whereOf(bench),
+          verdict: verdictSaid(bench),
+          read: cell.readings.length,
+        });
+  return <output className="unseen">{words}</output>;
 });
 
 function verdictSaid(bench: Bench): string {

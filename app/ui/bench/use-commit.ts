@@ -12,6 +12,7 @@ import { gaugeMessage } from '@/lib/rules/gauge-message';
 import { isEntryRepeat, type EntryCommit } from '@/lib/rules/entry-repeat';
 import { slipOf } from '@/lib/rules/slip';
 import type { Gauge } from '@/lib/schema/gauge';
+import { cutSinceWords, repeatWords, whereFromWords, whoseWords } from '@/lib/text/bench-ask';
 import { questionWords, wentOnWords } from '@/lib/text/bench-entry';
 import { entryErrorWords, type EntryError } from '@/lib/text/bench-entry-error';
 import { placeWords } from '@/lib/text/bench-place';
@@ -172,7 +173,7 @@ export function useCommit(
   function askRepeat({ text, atMs }: EntryCommit): void {
     line.notify({
       kind: 'repeat',
-      says: `${text.trim()} came twice at once. Repeat ignored.`,
+      says: repeatWords(text),
       keep: () => judge(text, atMs, { kept: true }),
     });
   }
@@ -186,9 +187,14 @@ export function useCommit(
     const next = bench.next;
     const onward = next ?? { station: held.station, direction: held.direction };
     const goesOn = () => again({ place: onward });
-    const answers = [
+    const { title, answers } = whoseWords(text, {
+      there,
+      held: bench.blind === null ? shown : null,
+      next: next === null ? null : placeWords(next, bench.feature),
+    });
+    const answered = [
       {
-        label: bench.blind === null ? `it replaces ${shown}` : 'it replaces the one held',
+        label: answers[0]!,
         act() {
           bench.fresh.correction({
             ...plainCorrection,
@@ -200,13 +206,10 @@ export function useCommit(
           again({ place: { station: held.station, direction: held.direction } });
         },
       },
-      {
-        label: next === null ? 'one more there' : `it is ${placeWords(next, bench.feature)}`,
-        act: goesOn,
-      },
+      { label: answers[1]!, act: goesOn },
     ];
     // Who goes on measuring goes on with the plan: nothing that was read is lost by not looking.
-    ask(text, `${text.trim()}: is it for ${there} again?`, answers, {
+    ask(text, title, answered, {
       act: goesOn,
       says: wentOnWords(text, placeWords(onward, bench.feature)),
     });
@@ -218,15 +221,15 @@ export function useCommit(
     const last = bench.last ?? entryPlan(bench.feature)[0]!;
     const here = { station: last.station, direction: last.direction };
     const next = bench.nextCell;
-    const place = placeWords(here, bench.feature);
-    ask(text, `All ${bench.plan.of} taken. Where is ${text.trim()} from?`, [
-      {
-        label: `${bench.piece.mark} again${place === '' ? '' : `, ${place}`}`,
-        act: () => again({ place: here }),
-      },
-      ...(next === null
-        ? []
-        : [{ label: `the first of ${nameOf(bench, next)}`, act: () => goOn(next, text, atMs) }]),
+    const { title, answers } = whereFromWords(text, {
+      of: bench.plan.of,
+      mark: bench.piece.mark,
+      place: placeWords(here, bench.feature),
+      next: next === null ? null : nameOf(bench, next),
+    });
+    ask(text, title, [
+      { label: answers[0]!, act: () => again({ place: here }) },
+      ...(next === null ? [] : [{ label: answers[1]!, act: () => goOn(next, text, atMs) }]),
     ]);
   }
 
@@ -237,9 +240,10 @@ export function useCommit(
       meaning.resolutionPm ?? bench.resolutionPm,
       bench.chosen,
     );
-    ask(text, `${shown}: was it cut since the others?`, [
+    const { title, answers } = cutSinceWords(shown);
+    ask(text, title, [
       {
-        label: 'cut since, this is the new size',
+        label: answers[0]!,
         act() {
           const old = bench.cell.readings.at(-1)?.id;
           waiting.current = {
@@ -253,7 +257,7 @@ export function useCommit(
           });
         },
       },
-      { label: 'the same metal', act: () => again({ notCut: true }) },
+      { label: answers[1]!, act: () => again({ notCut: true }) },
     ]);
   }
 
