@@ -389,6 +389,25 @@ describe('what a person has to decide', () => {
     await eventually(() => inBook(server, 'B8', '8')).toMatchObject([{ text: '17.91' }]);
     await close();
   });
+
+  it('is mended with the keys of a keyboard, a part of it or all of it', async () => {
+    const { page, close } = await openBench(server, chromium, { mark: 'B8', balloon: '7' });
+    const refused = async () => {
+      await page.keyboard.type('18..2');
+      await page.keyboard.press('Enter');
+      await eventually(() => notice(page).textContent()).toContain('a second "."');
+    };
+    await refused();
+    await page.keyboard.press('Control+a');
+    await page.keyboard.press('Backspace');
+    await eventually(() => entry(page).inputValue()).toBe('');
+    await refused();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('Delete');
+    await page.keyboard.type('9');
+    await eventually(() => entry(page).inputValue()).toBe('98..2');
+    await close();
+  });
 });
 
 describe('while metal is still to come off', () => {

@@ -207,8 +207,11 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const changed = (atMs: number, inserted = '') => {
     stay();
     const text = input.current?.value ?? '';
-    if (text.length <= before.current.length) burst.current = noBurst;
-    else {
+    if (text.length <= before.current.length) {
+      burst.current = noBurst;
+      // What was put back is being mended.
+      replaces.current = false;
+    } else {
       if (before.current === '') burst.current = noBurst;
       burst.current = withCharacter(burst.current, atMs);
       // No hand puts in several characters at once; what is pasted is not counted.
@@ -216,7 +219,6 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
         burst.current = withCharacter(burst.current, atMs);
       }
     }
-    if (text === '') replaces.current = false;
     before.current = text;
     if (notice?.kind === 'error' || notice?.kind === 'repeat') setNotice(null);
     if (text.endsWith(',') && endsWithComma(text.slice(0, -1), bench.gauge)) {
@@ -263,7 +265,9 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     stay();
     if (notice?.kind === 'question') setNotice(null);
     replaces.current = false;
-    set(keypadText(at.value, 'rub out'));
+    const { selectionStart: from, selectionEnd: to, value } = at;
+    const isChosen = from !== null && to !== null && from < to;
+    set(isChosen ? value.slice(0, from) + value.slice(to) : keypadText(value, 'rub out'));
     burst.current = noBurst;
   };
   const answer = (figure: string, index: number) => {
