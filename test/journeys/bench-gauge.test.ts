@@ -329,6 +329,23 @@ it('says that a question was not answered when a gauge types over it', async () 
   await close();
 });
 
+it('tells a figure that answers a question from a gauge that types over it, however fast', async () => {
+  for (const delayMs of [5, 20, 100]) {
+    const { page, rings, close } = await bench();
+    const waiting = page.getByRole('group', { name: 'Not placed yet' });
+    await gauge(page, '18,004', 20);
+    await expect.poll(() => notice(page).textContent()).toContain('18.004 mm');
+    await typedByItself(page, '18.005', delayMs);
+    await expect.poll(() => texts(rings)).toEqual(['18.005']);
+    await waiting.getByRole('button', { name: '18,004' }).click();
+    await expect.poll(() => notice(page).textContent()).toContain('18.004 mm');
+    await page.keyboard.press('1');
+    await expect.poll(() => texts(rings)).toEqual(['18.005', '18,004']);
+    expect(await waiting.count()).toBe(0);
+    await close();
+  }
+});
+
 it('lets a person leave the line with Tab', async () => {
   const { page, rings, close } = await bench();
   await page.keyboard.type('18.0', { delay: 200 });
@@ -340,6 +357,30 @@ it('lets a person leave the line with Tab', async () => {
   await expect.poll(() => texts(rings)).toEqual([]);
   await close();
 });
+
+/** A text and Enter, each key at its time by the clock of the page itself: no other machine can be late with one. */
+async function typedByItself(page: Page, text: string, delayMs: number): Promise<void> {
+  await page.evaluate(
+    async ({ keys, everyMs }) => {
+      const press = (key: string) =>
+        (document.activeElement ?? document.body).dispatchEvent(
+          new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }),
+        );
+      await Promise.all(
+        keys.map(
+          (key, n) =>
+            new Promise<void>((done) => {
+              setTimeout(() => {
+                press(key);
+                done();
+              }, n * everyMs);
+            }),
+        ),
+      );
+    },
+    { keys: [...text, 'Enter'], everyMs: delayMs },
+  );
+}
 
 /** Readings of another ring from another device, one after another, so that the page draws all the while. */
 async function anotherDevice(rings: Rings): Promise<void> {
