@@ -8,6 +8,7 @@ import { findChromium } from '../setup/find-chromium.mjs';
 import { chromiumArgs, openBrowser, type OpenBrowser } from '../setup/open-browser';
 import { startServer, type RunningServer } from '../setup/start-server.mjs';
 import type { JobSheet } from '@/lib/schema/sheet';
+import { timeOf } from '@/lib/text/when';
 import {
   desk,
   goToBench,
@@ -17,6 +18,7 @@ import {
   openBench,
   openJob,
   phone,
+  place,
   pressNext,
   reading,
   ready,
@@ -224,6 +226,13 @@ it('a device clock that is an hour off keeps its readings in order, and says so'
   const [first] = await inBook(server, 'W16', '9');
   const ahead = Date.parse(first!.deviceTime) - Date.parse(first!.receivedAt);
   expect(ahead).toBeGreaterThan(3_500_000);
+  // Whoever looks at it, here or elsewhere, sees by how much.
+  const both = [first!.deviceTime, first!.receivedAt].map(timeOf).join(', in the book (.+, )?');
+  for (const each of [page, other.page]) {
+    await place(each, 0, 0).click();
+    const list = each.getByRole('list', { name: 'Readings here' });
+    await eventually(() => list.textContent()).toMatch(new RegExp(both));
+  }
   await other.close();
   await context.close();
 });

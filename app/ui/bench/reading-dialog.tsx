@@ -7,8 +7,8 @@ import type { Standing } from '@/lib/rules/standing';
 import { placeWords } from '@/lib/text/bench-place';
 import { slipAnswers } from '@/lib/text/bench-slip';
 import { standingWords } from '@/lib/text/bench-standing';
+import { readAtWords } from '@/lib/text/read-at';
 import { shownLength } from '@/lib/text/shown-size';
-import { timeOf } from '@/lib/text/when';
 import { Button } from '../primitives/button';
 import { BenchDialog } from './bench-dialog';
 import styles from './list.module.css';
@@ -44,6 +44,9 @@ export function ReadingDialog({ bench, place, mistypedId, personId, onClose }: P
     fresh.correction({ ...plainCorrection, kind, reason, readingId: picked.id, personId });
     onClose();
   };
+  const [now] = useState(() => new Date());
+  const receivedAt = (id: string) =>
+    view.sheet.readings.find((row) => row.id === id)?.receivedAt ?? null;
   const figure = (reading: Standing) => shownLength(reading.valuePm, reading.resolutionPm, chosen);
   return (
     <BenchDialog
@@ -70,7 +73,7 @@ export function ReadingDialog({ bench, place, mistypedId, personId, onClose }: P
                   typed: reading.text,
                   firstTyped: reading.firstText,
                   gauge: view.sheet.gauges.find(({ id }) => id === reading.gaugeId)?.name ?? '',
-                  time: timeOf(reading.deviceTime),
+                  time: readAtWords(reading.deviceTime, receivedAt(reading.id), now),
                 })}
               </span>
             </button>
