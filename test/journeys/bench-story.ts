@@ -165,7 +165,10 @@ const codes: Record<string, number> = { '.': 190, ',': 188, '-': 189, '+': 187 }
 /** A job of rings whose bore nobody has read: three stations, two directions. */
 export type Rings = { jobId: string; featureId: string; pieceIds: string[]; gaugeId: string };
 
-export async function startRings(server: RunningServer, directions = ['A', 'B']): Promise<Rings> {
+export async function startRings(
+  server: RunningServer,
+  { directions = ['A', 'B'], prefix = 'R' }: { directions?: string[]; prefix?: string } = {},
+): Promise<Rings> {
   const id = () => crypto.randomUUID();
   const [jobId, partId, featureId] = [id(), id(), id()];
   const none = { isoClass: null, pictureId: null, pictureX: null, pictureY: null };
@@ -179,7 +182,7 @@ export async function startRings(server: RunningServer, directions = ['A', 'B'])
       unit: 'mm',
       finishedAt: null,
     },
-    parts: [{ id: partId, position: 1, name: 'Ring', material: '', prefix: 'R', quantity: 4 }],
+    parts: [{ id: partId, position: 1, name: 'Ring', material: '', prefix, quantity: 4 }],
     features: [
       {
         ...none,

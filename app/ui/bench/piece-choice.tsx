@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { entryNext } from '@/lib/rules/entry-next';
+import { emsOf } from '../primitives/ems-of';
 import styles from './list.module.css';
 import type { Bench } from './use-bench';
 
@@ -15,12 +16,17 @@ export function PieceChoice({ bench, onGo }: Props) {
   const others = view.parts.filter(
     (one) => one.part.id !== part.part.id && one.features.length > 0,
   );
+  const ems = Math.max(0, ...part.pieces.map(({ mark }) => emsOf(mark)));
   const shown = part.features.find(({ id }) => id === feature.id) ?? part.features[0];
   return (
     <>
       <section className={styles.section}>
         <h3>{part.part.name}</h3>
-        <ul className={styles.marks} aria-label="Pieces">
+        <ul
+          className={styles.marks}
+          style={{ '--ems': ems } as React.CSSProperties}
+          aria-label="Pieces"
+        >
           {part.pieces.map((one) => (
             <li key={one.id}>
               <button
