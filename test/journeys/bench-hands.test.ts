@@ -985,6 +985,25 @@ describe('a held reading', () => {
 });
 
 describe('the choices of this device', () => {
+  it('are all kept where several are made at once', async () => {
+    const { page, close } = await rings(desk);
+    await page.goto(`${server.url}/settings`);
+    const marks = page.getByRole('group', { name: 'Decimal mark' });
+    const chosen = () =>
+      page
+        .locator('main :checked')
+        .evaluateAll((all) => all.map((one) => one.parentElement!.textContent));
+    await marks.getByText('Comma, 18,004').click();
+    await page.getByRole('group', { name: 'Light' }).getByText('Dark').click();
+    await page.getByRole('group', { name: 'Keypad on the' }).getByText('Left').click();
+    await eventually(chosen).toEqual(expect.arrayContaining(['Comma, 18,004', 'Dark', 'Left']));
+    await marks.getByText('Point, 18.004').click();
+    await eventually(chosen).toEqual(expect.arrayContaining(['Point, 18.004', 'Dark', 'Left']));
+    await page.reload();
+    await eventually(chosen).toEqual(expect.arrayContaining(['Point, 18.004', 'Dark', 'Left']));
+    await close();
+  });
+
   it('stand in Settings too, and letters stay letters where they are switched off', async () => {
     const { page, close } = await rings(desk);
     await page.goto(`${server.url}/settings`);

@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
-import { useState, type FormEvent } from 'react';
+import { useRef, useState, type FormEvent } from 'react';
 import type { Person } from '@/lib/schema/gauge';
 import type { Setting } from '@/lib/schema/setting';
 import { browserApi } from '@/lib/outbox/browser-api';
@@ -26,6 +26,9 @@ export function SettingsSheet({ shop, device, people }: Props) {
   const router = useRouter();
   const [trouble, setTrouble] = useState<string | null>(null);
   const [name, setName] = useState('');
+  /** As the notebook has it by now, and what is on its way there: a choice builds on the one before it. */
+  const told = useRef(device);
+  const telling = useRef(Promise.resolve());
   const live = people.filter((person) => person.struckAt === null);
   const decimal = device?.decimal ?? shop?.decimal ?? '.';
   return (
@@ -118,16 +121,21 @@ export function SettingsSheet({ shop, device, people }: Props) {
     </>
   );
 
-  async function choose(over: Partial<typeof nothing> | Partial<Setting>) {
-    await tell(async () => {
-      if (device !== null) {
-        const change = { version: device.version, ...over };
-        await browserApi().send('PATCH', `/api/v1/settings/${device.id}`, change);
-        return;
-      }
-      const id = await browserOutbox().deviceId();
-      await browserApi().send('POST', '/api/v1/settings', { id, ...nothing, ...over });
-    });
+  function choose(over: Partial<typeof nothing> | Partial<Setting>): Promise<void> {
+    telling.current = telling.current.then(() =>
+      tell(async () => {
+        const known = newerOf(told.current, device);
+        if (known !== null) {
+          const change = { version: known.version, ...over };
+          told.current = await browserApi().send('PATCH', `/api/v1/settings/${known.id}`, change);
+          return;
+        }
+        const id = await browserOutbox().deviceId();
+        const first = { id, ...nothing, ...over };
+        told.current = await browserApi().send('POST', '/api/v1/settings', first);
+      }),
+    );
+    return telling.current;
   }
 
   async function addPerson(event: FormEvent) {
@@ -149,4 +157,8 @@ export function SettingsSheet({ shop, device, people }: Props) {
     }
     router.refresh();
   }
+}
+
+function newerOf(one: Setting | null, other: Setting | null): Setting | null {
+  return (one?.version ?? 0) > (other?.version ?? 0) ? one : other;
 }
