@@ -25,6 +25,11 @@ const sizes = (text: string, facts: LastDigitsFacts) =>
   entryLastDigits(text, facts)?.sizesPm.map((pm) => pm / mm) ?? null;
 
 describe('entryLastDigits', () => {
+  it('asks between two sizes that are as near, though both are near', () => {
+    // 17.990 is 0.001 under the lower, 18.000 is 0.001 over the upper.
+    expect(sizes('0', mic(17.991, 17.999))).toEqual([17.99, 18]);
+  });
+
   it.each([
     // What was typed, beside what, and the whole size.
     ['34', [18.331, 18.336], [18.334]],

@@ -119,6 +119,12 @@ describe('entryNext', () => {
     });
   });
 
+  it('takes a place with a reading that counts as taken, whatever else is held there', () => {
+    const both = [read('top', 'A', 'held'), read('top', 'A')];
+    expect(entryNext(bore, both)).toMatchObject({ taken: 1, held: 0 });
+    expect(entryNext(bore, both.toReversed())).toMatchObject({ taken: 1, held: 0 });
+  });
+
   it('has no next when every place has a reading, however many', () => {
     const once = { stations: ['middle'], directions: ['A'] };
     expect(entryNext(once, [read('middle', 'A'), read('middle', 'A')])).toEqual({
@@ -278,6 +284,9 @@ describe('isGaugeTab', () => {
     expect(isGaugeTab(typed(20, 2), 1040)).toBe(false);
     expect(isGaugeTab(typed(240), 1000 + 6 * 240)).toBe(false);
     expect(isGaugeTab(noBurst, 1000)).toBe(false);
+    // 200 ms a key is the slowest of gauges, 201 the quickest of hands.
+    expect(isGaugeTab(typed(200), 1000 + 6 * 200)).toBe(true);
+    expect(isGaugeTab(typed(201), 1000 + 5 * 201 + 200)).toBe(false);
     const lagged = withCharacter(withCharacter(typed(20, 4), 1500), 1520);
     expect(isGaugeTab(lagged, 1540)).toBe(false);
   });

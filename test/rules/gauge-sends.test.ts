@@ -177,6 +177,15 @@ describe('what a message means', () => {
     );
   });
 
+  it('takes a third of the nominal, and three times it, for near, and nothing beyond', () => {
+    // The nominal is 18 mm; 6 in is 152.4 mm and 54 in is 1371.6 mm.
+    expect(of('6', button)).toMatchObject(length(6 * mm, { unit: 'mm' }));
+    expect(of('54', button)).toMatchObject(length(54 * mm, { unit: 'mm' }));
+    for (const beyond of ['5.999', '54.001']) {
+      expect(of(beyond, button)).toMatchObject({ kind: 'question', code: 'gauge-unit' });
+    }
+  });
+
   it('asks where neither unit comes near the nominal', () => {
     expect(of('4.5', button)).toMatchObject({
       kind: 'question',

@@ -79,4 +79,23 @@ describe('StationMap', () => {
     expect(new Set(names(big)).size).toBe(144);
     expect(big.match(/data-kind="bore"/g)!.length).toBeGreaterThan(2);
   });
+
+  it('says that it is too high to stand over the keys of a phone: two banks, or three rows', () => {
+    const drawn = (stations: number, directions: number) =>
+      renderToStaticMarkup(
+        <StationMap
+          kind="outside"
+          stations={Array.from({ length: stations }, (_, index) => `N${index}`)}
+          directions={Array.from({ length: directions }, (_, index) => `D${index}`)}
+          cells={[]}
+          next={null}
+          last={null}
+          onPick={() => {}}
+          firstWidth={328}
+        />,
+      );
+    expect(drawn(3, 2)).not.toContain('data-high');
+    expect(drawn(1, 3)).toContain('data-high="true"');
+    expect(drawn(5, 1)).toContain('data-high="true"');
+  });
 });
