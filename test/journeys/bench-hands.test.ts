@@ -18,6 +18,7 @@ import {
   post,
   pressBounced,
   pressFor,
+  pressNext,
   reading,
   ready,
   startRings,
@@ -358,6 +359,19 @@ describe('the keys under a thumb', () => {
     ).toEqual(['middle A', 'middle A', 'middle B', 'bottom A', 'bottom B']);
     await close();
   });
+});
+
+it('shows the last reading of a piece though the key that logs it bounces, and goes on at the next press', async () => {
+  const { page, close } = await rings(desk);
+  await log(page, '18.004', '18.005', '18.006', '18.005', '18.004');
+  await page.keyboard.type('18.003', { delay: 220 });
+  await pressBounced(page, 'Enter');
+  await eventually(() => reading(page).textContent()).toBe('18.003');
+  await page.waitForTimeout(300);
+  expect(await reading(page).textContent()).toBe('18.003');
+  await pressNext(page);
+  await eventually(() => head(page).textContent()).toContain('R2');
+  await close();
 });
 
 it('loses nothing that is typed after a list was closed by the keyboard with the caret left in it', async () => {

@@ -164,7 +164,7 @@ function Key({ value, onKey, look = '', name, off = false, on, children }: KeyPr
     if (event.button !== 0) return;
     // The entry keeps the focus.
     event.preventDefault();
-    passClick(event.currentTarget.ownerDocument);
+    passClick(event.currentTarget.ownerDocument, event);
     if (!off) onKey(value);
   };
   return (

@@ -9,6 +9,7 @@ import {
   type RefObject,
 } from 'react';
 import { flushSync } from 'react-dom';
+import { isActRepeat, type Act } from '@/lib/rules/act-repeat';
 import { isAtPace, isGaugeTab, noBurst, withCharacter } from '@/lib/rules/entry-burst';
 import { endsAfterMs, endsWithComma, halfOfDouble, isSecondEnd } from '@/lib/rules/entry-end';
 import type { KeyRole } from '@/lib/rules/entry-key';
@@ -93,6 +94,8 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
   const ending = useRef<number | null>(null);
   /** When a gauge's message was ended last; the second half of a pair of ends is passed over. */
   const lastEndMs = useRef<number | null>(null);
+  /** What was logged last: a key that bounces goes on to nothing, and the reading is seen. */
+  const lastLog = useRef<Act | null>(null);
 
   const set = (text: string) => {
     const line = input.current;
@@ -158,9 +161,10 @@ export function useEntry(bench: Bench, acts: BenchActs, shortcuts: boolean): Ent
     replaces.current = false;
     set('');
     if (text.trim() === '') {
-      if (!isSecondEnd(lastEndMs.current, atMs)) goNext();
+      if (!isActRepeat(lastLog.current, { what: 'log', atMs })) goNext();
       return;
     }
+    lastLog.current = { what: 'log', atMs };
     lastEndMs.current = isSent ? atMs : null;
     const half = halfOfDouble(text, bench.gauge);
     judge(half ?? text, atMs);
