@@ -301,7 +301,7 @@ it('leaves a comma and a space that a person types where they are', async () => 
 
 it('says that two readings of a gauge without an end came as one, and keeps neither', async () => {
   const { page, rings, close } = await bench(sends.nothing);
-  await gauge(page, '18.00318.005', 5, 'nothing');
+  await gauge(page, '18.00318.005', 5, 'nothing', Date.now(), { atOnce: true });
   await expect.poll(() => notice(page).textContent()).toContain('"18.00318.005" is not a size');
   await expect.poll(() => texts(rings)).toEqual([]);
   await close();
