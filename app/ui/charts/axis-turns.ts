@@ -43,16 +43,15 @@ export function axisTicks(
   let freePx = -Infinity;
   const ticks: { ordinal: number; text: string | null }[] = [];
   for (let ordinal = 1; ordinal <= end; ordinal += 1) {
-    const isWanted = ordinal === 1 || ordinal === end || ordinal % every === 0;
-    if (!isWanted && isDense) continue;
-    const { text, from, to } = spanOf(ordinal);
-    const isClear = ordinal === end || (from >= freePx && to + characterPx <= lastFrom);
-    if (!isWanted || !isClear) {
-      if (!isDense) ticks.push({ ordinal, text: null });
-      continue;
+    if (ordinal === 1 || ordinal === end || ordinal % every === 0) {
+      const { text, from, to } = spanOf(ordinal);
+      if (ordinal === end || (from >= freePx && to + characterPx <= lastFrom)) {
+        freePx = to + apartPx;
+        ticks.push({ ordinal, text });
+        continue;
+      }
     }
-    freePx = to + apartPx;
-    ticks.push({ ordinal, text });
+    if (!isDense) ticks.push({ ordinal, text: null });
   }
   return ticks;
 }
