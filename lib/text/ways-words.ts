@@ -115,7 +115,17 @@ export function slopeWords(nmPerMm: number, { unit, decimal }: Shown): string {
   return `${slopeFigure(nmPerMm, decimal)} ${slopeUnit(unit)}`;
 }
 
-export function slopeUnit(unit: Shown['unit']): string {
+/** The figures of a rule as its fields are named, each with what is typed there. */
+export function ruleFieldWords(unit: Shown['unit']) {
+  return [
+    ['fixed', 'Constant', `${unit}; empty: none`],
+    ['min', 'Least slope', slopeUnit(unit)],
+    ['aim', 'Aimed slope', slopeUnit(unit)],
+    ['max', 'Most slope', slopeUnit(unit)],
+  ] as const;
+}
+
+function slopeUnit(unit: Shown['unit']): string {
   return unit === 'mm' ? 'µm per mm' : 'thou per inch';
 }
 

@@ -9,6 +9,7 @@ import {
   nominalsDifferWords,
   practiceWords,
   ruleFaultWords,
+  ruleFieldWords,
   ruleWords,
   ruleWorkingWords,
   saidWords,
@@ -21,6 +22,23 @@ const mm = { unit: 'mm', decimal: '.' } as const;
 const inch = { unit: 'in', decimal: ',' } as const;
 const um = 1_000_000;
 const of18 = 18_000 * um;
+
+describe('ruleFieldWords', () => {
+  it('names each field with what is typed there, in the unit of the job', () => {
+    expect(ruleFieldWords('mm')).toEqual([
+      ['fixed', 'Constant', 'mm; empty: none'],
+      ['min', 'Least slope', 'µm per mm'],
+      ['aim', 'Aimed slope', 'µm per mm'],
+      ['max', 'Most slope', 'µm per mm'],
+    ]);
+    expect(ruleFieldWords('in').map(([, , hint]) => hint)).toEqual([
+      'in; empty: none',
+      'thou per inch',
+      'thou per inch',
+      'thou per inch',
+    ]);
+  });
+});
 
 describe('classesFaultWords', () => {
   it.each([

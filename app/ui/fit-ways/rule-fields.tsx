@@ -8,9 +8,9 @@ import {
   clearRange,
   practiceWords,
   ruleFaultWords,
+  ruleFieldWords,
   ruleWords,
   ruleWorkingWords,
-  slopeUnit,
 } from '@/lib/text/ways-words';
 import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
@@ -46,12 +46,6 @@ export function RuleFields({ said, borePm, shown, wrong, rules, onChange, onKeep
     if (wrong?.way !== 'rule' || wrong.field !== field || !('problem' in wrong)) return undefined;
     return ruleFaultWords(wrong.problem, rule[field]);
   };
-  const fields = [
-    ['fixed', 'Constant', `${shown.unit}; empty: none`],
-    ['min', 'Least slope', slopeUnit(shown.unit)],
-    ['aim', 'Aimed slope', slopeUnit(shown.unit)],
-    ['max', 'Most slope', slopeUnit(shown.unit)],
-  ] as const;
   return (
     <>
       <Button aria-expanded={list} onClick={() => setList(!list)}>
@@ -80,7 +74,7 @@ export function RuleFields({ said, borePm, shown, wrong, rules, onChange, onKeep
         inch are the same figure.
       </p>
       <div className={styles.four}>
-        {fields.map(([key, label, hint]) => (
+        {ruleFieldWords(shown.unit).map(([key, label, hint]) => (
           <Field
             key={key}
             label={label}

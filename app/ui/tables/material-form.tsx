@@ -1,15 +1,14 @@
 'use client';
 
-import { useState, type FormEvent } from 'react';
+import { useState } from 'react';
 import type { Material } from '@/lib/schema/material';
 import { readMaterial } from '@/lib/rules/heat/read-material';
 import { expansionFigure } from '@/lib/text/heat-words';
 import { materialFaultWords } from '@/lib/text/material-fault-words';
 import type { DecimalMark } from '@/lib/units/picometres';
-import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
+import { OwnFormFrame } from './own-form-frame';
 import type { OwnForm } from './own-table';
-import styles from './tables.module.css';
 
 type Props = OwnForm<Material> & { decimal: DecimalMark };
 
@@ -34,7 +33,7 @@ export function MaterialForm({ row: material, decimal, busy, onKeep, onLeave }: 
     ['source', 'Who says so', 'book, mill, own measurement'],
   ] as const;
   return (
-    <form className={styles.form} noValidate onSubmit={(event) => void keep(event)}>
+    <OwnFormFrame keep="Keep this material" busy={busy} onSubmit={keep} onLeave={onLeave}>
       {fields.map(([key, label, hint]) => (
         <Field
           key={key}
@@ -50,17 +49,10 @@ export function MaterialForm({ row: material, decimal, busy, onKeep, onLeave }: 
           }
         />
       ))}
-      <div className={styles.acts}>
-        <Button kind="main" type="submit" disabled={busy}>
-          Keep this material
-        </Button>
-        <Button onClick={onLeave}>Leave it</Button>
-      </div>
-    </form>
+    </OwnFormFrame>
   );
 
-  async function keep(event: FormEvent) {
-    event.preventDefault();
+  async function keep() {
     setTried(true);
     if (read.kind === 'material') await onKeep(read.fields);
   }

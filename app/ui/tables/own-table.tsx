@@ -71,7 +71,7 @@ export function OwnTable<Row extends OwnRow>(props: Props<Row>) {
       <ul className={styles.rows} aria-label={title}>
         {live.map((row) => (
           <li key={row.id}>
-            <Told name={row.name} {...lineOf(row)} remark={yourOwn(lineOf(row).remark)} />
+            <Told name={row.name} {...lineOf(row)} own />
             <span className={styles.acts}>
               <Button disabled={busy} onClick={() => setOpen(row.id)}>
                 Change<span className="unseen"> {row.name}</span>
@@ -109,19 +109,17 @@ export function OwnTable<Row extends OwnRow>(props: Props<Row>) {
   );
 }
 
-type ToldProps = Line & { name: string; struck?: boolean };
+type ToldProps = Line & { name: string; own?: boolean; struck?: boolean };
 
-function Told({ name, figure, range, remark, struck = false }: ToldProps) {
+function Told({ name, figure, range, remark, own = false, struck = false }: ToldProps) {
   return (
     <>
       <span className={`${styles.name} ${struck ? 'struck' : ''}`}>{name}</span>
       <span className={styles.figure}>{figure}</span>
       <span className={styles.range}>{range}</span>
-      <span className={styles.remark}>{remark}</span>
+      <span className={styles.remark}>
+        {own ? ['your own', remark].filter(Boolean).join('; ') : remark}
+      </span>
     </>
   );
-}
-
-function yourOwn(remark: string): string {
-  return ['your own', remark].filter(Boolean).join('; ');
 }

@@ -1,15 +1,14 @@
 'use client';
 
-import { useState, type FormEvent } from 'react';
+import { useState } from 'react';
 import type { FitRule } from '@/lib/schema/fit-rule';
 import { readRule } from '@/lib/rules/ways/read-rule';
 import type { Shown } from '@/lib/text/shown-size';
-import { ruleFaultWords, slopeUnit } from '@/lib/text/ways-words';
+import { ruleFaultWords, ruleFieldWords } from '@/lib/text/ways-words';
 import { ruleText } from '../fit-ways/said-of-fit';
-import { Button } from '../primitives/button';
 import { Field } from '../primitives/field';
+import { OwnFormFrame } from './own-form-frame';
 import type { OwnForm } from './own-table';
-import styles from './tables.module.css';
 
 type Props = OwnForm<FitRule> & { shown: Shown };
 
@@ -22,14 +21,8 @@ export function RuleForm({ row: rule, shown, busy, onKeep, onLeave }: Props) {
   }));
   const [tried, setTried] = useState(false);
   const read = readRule(text, shown);
-  const fields = [
-    ['fixed', 'Constant', `${shown.unit}; empty: none`],
-    ['min', 'Least slope', slopeUnit(shown.unit)],
-    ['aim', 'Aimed slope', slopeUnit(shown.unit)],
-    ['max', 'Most slope', slopeUnit(shown.unit)],
-  ] as const;
   return (
-    <form className={styles.form} noValidate onSubmit={(event) => void keep(event)}>
+    <OwnFormFrame keep="Keep this rule" busy={busy} onSubmit={keep} onLeave={onLeave}>
       <Field
         label="Rule"
         value={text.name}
@@ -37,7 +30,7 @@ export function RuleForm({ row: rule, shown, busy, onKeep, onLeave }: Props) {
         onChange={(event) => setText({ ...text, name: event.target.value })}
         error={tried && text.name.trim() === '' ? 'A rule needs a name.' : undefined}
       />
-      {fields.map(([key, label, hint]) => (
+      {ruleFieldWords(shown.unit).map(([key, label, hint]) => (
         <Field
           key={key}
           label={label}
@@ -57,17 +50,10 @@ export function RuleForm({ row: rule, shown, busy, onKeep, onLeave }: Props) {
         maxLength={120}
         onChange={(event) => setText({ ...text, note: event.target.value })}
       />
-      <div className={styles.acts}>
-        <Button kind="main" type="submit" disabled={busy}>
-          Keep this rule
-        </Button>
-        <Button onClick={onLeave}>Leave it</Button>
-      </div>
-    </form>
+    </OwnFormFrame>
   );
 
-  async function keep(event: FormEvent) {
-    event.preventDefault();
+  async function keep() {
     setTried(true);
     if (text.name.trim() === '' || read.kind !== 'rule') return;
     await onKeep({ ...read.rule, name: text.name.trim(), note: text.note.trim() });
